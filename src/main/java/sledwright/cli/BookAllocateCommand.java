@@ -21,8 +21,6 @@ import sledwright.report.book.AllocationReport;
                 + " proposes, unless --apply is given. The exit code is 4 where a promise cannot be kept, or where the book has moved on.")
 final class BookAllocateCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Option(names = "--apply", description = "Keep for every promise what it was given: all of it or, where the book has moved on,"
             + " nothing.")
     private boolean apply;
@@ -33,16 +31,12 @@ final class BookAllocateCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookAllocateCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output();
         Path folder = shared.folder(null, "--catalog");
-        try (Book book = BookOpening.open(shared, terminal)) {
-            Signature by = options.signature(terminal, shared);
+        try (Book book = BookOpening.open(shared)) {
+            Signature by = options.signature(shared);
             Allocated allocated = book.allocate(folder, by, shared.terms());
             if (apply) {
                 book.apply(allocated, folder, by);

@@ -16,8 +16,6 @@ import sledwright.book.Book;
                 + " put it in the book's place while nobody uses the book.")
 final class BookBackupCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", description = "Where nothing is yet.")
     private Path file;
 
@@ -27,13 +25,9 @@ final class BookBackupCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookBackupCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        try (Book book = BookOpening.open(shared, terminal)) {
+        try (Book book = BookOpening.open(shared)) {
             book.backup(file);
         }
         return ExitCode.DONE;

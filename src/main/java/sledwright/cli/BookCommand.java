@@ -3,6 +3,7 @@ package sledwright.cli;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -38,23 +39,23 @@ final class BookCommand implements Runnable {
      *
      * @param asked whether it is the one that is asked for; otherwise nothing below it is looked at, which would take its time of every run
      */
-    static CommandLine line(Terminal terminal, boolean asked) {
-        CommandLine line = new CommandLine(new BookCommand());
+    static CommandLine line(IFactory factory, boolean asked) {
+        CommandLine line = new CommandLine(new BookCommand(), factory);
         if (!asked) {
             return line;
         }
-        line.addSubcommand(new BookSaveCommand(terminal)).addSubcommand(new BookListCommand(terminal))
-                .addSubcommand(new BookShowCommand(terminal)).addSubcommand(new BookHistoryCommand(terminal));
+        line.addSubcommand(new BookSaveCommand()).addSubcommand(new BookListCommand())
+                .addSubcommand(new BookShowCommand()).addSubcommand(new BookHistoryCommand());
         for (QuoteStep step : List.of(QuoteStep.SEND, QuoteStep.ACCEPT, QuoteStep.DECLINE, QuoteStep.WITHDRAW, QuoteStep.PICK,
                 QuoteStep.DELIVER)) {
-            line.addSubcommand(BookStepCommand.line(terminal, step));
+            line.addSubcommand(BookStepCommand.line(factory, step));
         }
-        return line.addSubcommand(new BookHoldCommand(terminal)).addSubcommand(new BookReleaseCommand(terminal))
-                .addSubcommand(new BookReviseCommand(terminal)).addSubcommand(new BookCopyCommand(terminal))
-                .addSubcommand(new BookReviewCommand(terminal)).addSubcommand(new BookAllocateCommand(terminal))
-                .addSubcommand(new BookDemandCommand(terminal)).addSubcommand(new BookLostCommand(terminal))
-                .addSubcommand(BookCustomerCommand.exporting(terminal)).addSubcommand(BookCustomerCommand.erasing(terminal))
-                .addSubcommand(new BookBackupCommand(terminal));
+        return line.addSubcommand(new BookHoldCommand()).addSubcommand(new BookReleaseCommand())
+                .addSubcommand(new BookReviseCommand()).addSubcommand(new BookCopyCommand())
+                .addSubcommand(new BookReviewCommand()).addSubcommand(new BookAllocateCommand())
+                .addSubcommand(new BookDemandCommand()).addSubcommand(new BookLostCommand())
+                .addSubcommand(BookCustomerCommand.exporting(factory)).addSubcommand(BookCustomerCommand.erasing(factory))
+                .addSubcommand(new BookBackupCommand());
     }
 
     @Override

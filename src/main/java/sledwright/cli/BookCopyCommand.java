@@ -26,8 +26,6 @@ import sledwright.report.papers.OfferPapers;
         description = "Answers the request of a quote again from today's catalogue, keeps that as a new quote and prints its number.")
 final class BookCopyCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
     private QuoteNumber number;
 
@@ -44,15 +42,11 @@ final class BookCopyCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookCopyCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        Signature by = options.signature(terminal, shared);
-        try (Book book = BookOpening.open(shared, terminal)) {
+        Output output = shared.output();
+        Signature by = options.signature(shared);
+        try (Book book = BookOpening.open(shared)) {
             SavedQuote old = book.find(number, by);
             Answered answered = Replies.answer(new AskingAgain(book, shared.catalog(), shared.terms())
                     .of(old, sets, Optional.empty(), by));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sledwright.book.Book;
@@ -20,7 +21,6 @@ import sledwright.words.Numbers;
 @Command(sortOptions = false)
 final class BookCustomerCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
     private final boolean erase;
 
     @Option(names = "--customer", paramLabel = "NAME", required = true, description = "The customer, named in full.")
@@ -32,19 +32,18 @@ final class BookCustomerCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    private BookCustomerCommand(Terminal terminal, boolean erase) {
-        this.terminal = terminal;
+    private BookCustomerCommand(boolean erase) {
         this.erase = erase;
     }
 
-    static CommandLine exporting(Terminal terminal) {
-        CommandLine line = new CommandLine(new BookCustomerCommand(terminal, false)).setCommandName("export");
+    static CommandLine exporting(IFactory factory) {
+        CommandLine line = new CommandLine(new BookCustomerCommand(false), factory).setCommandName("export");
         line.getCommandSpec().usageMessage().description("Writes all that the book has of one customer; --format json has everything.");
         return line;
     }
 
-    static CommandLine erasing(Terminal terminal) {
-        CommandLine line = new CommandLine(new BookCustomerCommand(terminal, true)).setCommandName("erase");
+    static CommandLine erasing(IFactory factory) {
+        CommandLine line = new CommandLine(new BookCustomerCommand(true), factory).setCommandName("erase");
         line.getCommandSpec().usageMessage().description("Takes a customer out of the book: names, notes, requests, documents"
                 + " and links go for good; prices, figures and parts stay. Backups keep what they have.");
         return line;
@@ -52,14 +51,14 @@ final class BookCustomerCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        Signature by = options.signature(terminal, shared);
-        try (Book book = BookOpening.open(shared, terminal)) {
+        Output output = shared.output();
+        Signature by = options.signature(shared);
+        try (Book book = BookOpening.open(shared)) {
             CustomerFile file = book.export(customer, by);
             if (erase) {
                 Erased erased = book.erase(customer, by);
                 String links = erased.links() == 0 ? "" : " and " + Numbers.counted(erased.links(), "link");
-                terminal.err().println("erased from %s%s".formatted(Numbers.counted(erased.quotes(), "quote"), links));
+                shared.terminal().err().println("erased from %s%s".formatted(Numbers.counted(erased.quotes(), "quote"), links));
                 return ExitCode.DONE;
             }
             List<SavedQuote> quotes = file.kept().stream().map(CustomerFile.Kept::quote).toList();

@@ -26,8 +26,6 @@ import sledwright.report.book.DemandYaml;
             "  sledwright restock plan.yaml --book sledwright-book.db"})
 final class BookDemandCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Option(names = "--months", paramLabel = "N", required = true, converter = Word.OfMonths.class, description = "How many months up to"
             + " today.")
     private int months;
@@ -46,16 +44,12 @@ final class BookDemandCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookDemandCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output();
         Path folder = shared.folder(null, "--catalog");
-        try (Book book = BookOpening.open(shared, terminal)) {
-            PastDemand demand = book.demand(folder, months, options.signature(terminal, shared));
+        try (Book book = BookOpening.open(shared)) {
+            PastDemand demand = book.demand(folder, months, options.signature(shared));
             output.write(Renderings.of(screen -> DemandYaml.of(demand, folder, supply, horizon), () -> DemandJson.of(demand),
                     () -> DemandReport.csv(demand)));
             return ExitCode.DONE;

@@ -18,8 +18,6 @@ import sledwright.report.book.BookText;
 @Command(name = "history", sortOptions = false, description = "Lists everything that was done with a quote, by whom and when.")
 final class BookHistoryCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
     private QuoteNumber number;
 
@@ -29,15 +27,11 @@ final class BookHistoryCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookHistoryCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        try (Book book = BookOpening.open(shared, terminal)) {
-            Signature by = options.signature(terminal, shared);
+        Output output = shared.output();
+        try (Book book = BookOpening.open(shared)) {
+            Signature by = options.signature(shared);
             SavedQuote quote = book.find(number, by);
             List<HistoryEntry> entries = book.history(number, by);
             output.write(Renderings.of(screen -> BookText.history(quote, entries, screen), () -> BookJson.history(quote, entries),

@@ -25,8 +25,6 @@ import sledwright.report.book.BookText;
                 + " is kept and the exit code is 4: what is gone is said, and what the quote costs now.")
 final class BookHoldCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
     private QuoteNumber number;
 
@@ -40,16 +38,12 @@ final class BookHoldCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookHoldCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        try (Book book = BookOpening.open(shared, terminal)) {
+        Output output = shared.output();
+        try (Book book = BookOpening.open(shared)) {
             SavedQuote quote = new Reserving(book, shared.catalog(), shared.terms())
-                    .hold(number, Optional.ofNullable(until), options.signature(terminal, shared));
+                    .hold(number, Optional.ofNullable(until), options.signature(shared));
             output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),
                     () -> BookCsv.of(List.of(quote))));
             return ExitCode.DONE;

@@ -23,8 +23,6 @@ import sledwright.report.book.BookText;
         description = "Finds quotes: by customer, state, words, part or day. Without an option it lists all.")
 final class BookListCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Option(names = "--customer", paramLabel = "NAME", description = "Quotes for customers with this in their names.")
     private String customer;
 
@@ -50,17 +48,13 @@ final class BookListCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookListCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        try (Book book = BookOpening.open(shared, terminal)) {
+        Output output = shared.output();
+        try (Book book = BookOpening.open(shared)) {
             List<SavedQuote> found = book.find(new BookSearch(Optional.ofNullable(customer), Optional.ofNullable(state),
                     Optional.ofNullable(words), Optional.ofNullable(part), Optional.ofNullable(since), Optional.ofNullable(until)),
-                    options.signature(terminal, shared));
+                    options.signature(shared));
             output.write(Renderings.of(screen -> BookText.of(found, screen), () -> BookJson.of(found), () -> BookCsv.of(found)));
             return ExitCode.DONE;
         }

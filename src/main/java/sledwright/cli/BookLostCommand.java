@@ -18,8 +18,6 @@ import sledwright.report.book.LostReport;
                 + " were too dear. Formats: text, json, csv, xlsx. Requests are read with the catalogue that --catalog names.")
 final class BookLostCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Option(names = "--months", paramLabel = "N", required = true, converter = Word.OfMonths.class, description = "How many months up to"
             + " today.")
     private int months;
@@ -30,15 +28,11 @@ final class BookLostCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookLostCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.XLSX);
-        try (Book book = BookOpening.open(shared, terminal)) {
-            PastDemand demand = book.demand(shared.folder(null, "--catalog"), months, options.signature(terminal, shared));
+        Output output = shared.output(Format.XLSX);
+        try (Book book = BookOpening.open(shared)) {
+            PastDemand demand = book.demand(shared.folder(null, "--catalog"), months, options.signature(shared));
             output.write(Renderings.of(screen -> LostReport.text(demand, screen), () -> LostJson.of(demand), () -> LostReport.csv(demand))
                     .andBytes(Format.XLSX, () -> LostReport.xlsx(demand)));
             return ExitCode.DONE;

@@ -28,12 +28,9 @@ final class BookOpening {
     }
 
     /** The book that is named, or the one where it usually is; made where there is none. */
-    static Book open(SharedOptions shared, Terminal terminal) {
-        return shared.book().map(BookOpening::open).orElseGet(() -> Book.open(BookPlace.usual(terminal.environment()), Version.built()));
-    }
-
-    private static Book open(String place) {
-        return Book.open(named(place), Version.built());
+    static Book open(SharedOptions shared) {
+        return Book.open(shared.book().map(BookOpening::named).orElseGet(() -> BookPlace.usual(shared.terminal().environment())),
+                Version.built());
     }
 
     private static BookPlace named(String place) {
@@ -49,17 +46,17 @@ final class BookOpening {
     }
 
     /** What the bench puts together of a quote. */
-    static SheetAnswer sheet(String number, SharedOptions shared, Terminal terminal) {
-        try (Book book = open(shared, terminal)) {
-            return QuotedMachines.of(book, QuoteNumber.named(number).orElseThrow(), shared.catalog(), reader(shared, terminal),
+    static SheetAnswer sheet(String number, SharedOptions shared) {
+        try (Book book = open(shared)) {
+            return QuotedMachines.of(book, QuoteNumber.named(number).orElseThrow(), shared.catalog(), reader(shared),
                     shared.terms());
         }
     }
 
     /** A paper of the last version of a quote for one request, every byte as it was kept. */
-    static byte[] paper(String number, Audience audience, SharedOptions shared, Terminal terminal) {
-        try (Book book = open(shared, terminal)) {
-            SavedQuote quote = book.find(QuoteNumber.named(number).orElseThrow(), reader(shared, terminal));
+    static byte[] paper(String number, Audience audience, SharedOptions shared) {
+        try (Book book = open(shared)) {
+            SavedQuote quote = book.find(QuoteNumber.named(number).orElseThrow(), reader(shared));
             if (book.isOrder(quote)) {
                 throw new UsageException("%s is an order.\nMaybe run 'sledwright order %s'.".formatted(number, number));
             }
@@ -72,9 +69,9 @@ final class BookOpening {
     }
 
     /** An order of the book as it was kept; of a quote for one request what its machines take from which lot and supplier. */
-    static Ordered order(String number, Audience audience, SharedOptions shared, Terminal terminal) {
-        try (Book book = open(shared, terminal)) {
-            SavedQuote quote = book.find(QuoteNumber.named(number).orElseThrow(), reader(shared, terminal));
+    static Ordered order(String number, Audience audience, SharedOptions shared) {
+        try (Book book = open(shared)) {
+            SavedQuote quote = book.find(QuoteNumber.named(number).orElseThrow(), reader(shared));
             if (book.isOrder(quote)) {
                 return new Ordered(Optional.of(paper(book, quote, audience, shared)), Optional.empty());
             }
@@ -83,17 +80,17 @@ final class BookOpening {
                         .formatted(number, number));
             }
             return new Ordered(Optional.empty(), Optional.of(QuotedMachines.order(book, quote.number(), shared.catalog(),
-                    reader(shared, terminal), shared.terms())));
+                    reader(shared), shared.terms())));
         }
     }
 
-    private static Signature reader(SharedOptions shared, Terminal terminal) {
-        return new Signature("", Instant.now(), shared.today().orElseGet(terminal.clock()));
+    private static Signature reader(SharedOptions shared) {
+        return new Signature("", Instant.now(), shared.day());
     }
 
     /** What leaves of a catalogue what the book does not keep for somebody on a day. */
     static UnaryOperator<Catalog> stock(String place, LocalDate today) {
-        try (Book book = open(place)) {
+        try (Book book = Book.open(named(place), Version.built())) {
             return book.reserved(Optional.empty(), new Signature("", Instant.now(), today))::less;
         }
     }

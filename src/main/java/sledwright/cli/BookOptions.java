@@ -3,6 +3,7 @@ package sledwright.cli;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.ITypeConverter;
@@ -28,12 +29,13 @@ final class BookOptions {
     private String who;
 
     /** Who does something, and when: now, or at the beginning of the day that is said to be today. */
-    Signature signature(Terminal terminal, SharedOptions shared) {
-        String name = Stream.of(Optional.ofNullable(who), Optional.ofNullable(terminal.environment().get("USER")),
-                Optional.ofNullable(terminal.environment().get("LOGNAME")), Optional.of(System.getProperty("user.name")))
+    Signature signature(SharedOptions shared) {
+        Map<String, String> environment = shared.terminal().environment();
+        String name = Stream.of(Optional.ofNullable(who), Optional.ofNullable(environment.get("USER")),
+                Optional.ofNullable(environment.get("LOGNAME")), Optional.of(System.getProperty("user.name")))
                 .flatMap(Optional::stream).filter(given -> !given.isBlank()).findFirst().orElse("unknown");
         Instant at = shared.today().map(day -> day.atStartOfDay().toInstant(ZoneOffset.UTC))
                 .orElseGet(() -> Instant.now(Clock.systemUTC()));
-        return new Signature(name.strip(), at, shared.today().orElseGet(terminal.clock()));
+        return new Signature(name.strip(), at, shared.day());
     }
 }

@@ -16,8 +16,6 @@ import sledwright.report.book.BookText;
 @Command(name = "release", sortOptions = false, description = "Gives back what a quote holds, so that others may be offered it.")
 final class BookReleaseCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
     private QuoteNumber number;
 
@@ -27,15 +25,11 @@ final class BookReleaseCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookReleaseCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        try (Book book = BookOpening.open(shared, terminal)) {
-            SavedQuote quote = book.release(number, options.signature(terminal, shared));
+        Output output = shared.output();
+        try (Book book = BookOpening.open(shared)) {
+            SavedQuote quote = book.release(number, options.signature(shared));
             output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),
                     () -> BookCsv.of(List.of(quote))));
             return ExitCode.DONE;

@@ -19,8 +19,6 @@ import sledwright.report.book.ReviewReport;
                 + " cannot be had any more, and what is sold out. A review that was broken off goes on where it was.")
 final class BookReviewCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Option(names = "--again", description = "Forget what was worked out today.")
     private boolean again;
 
@@ -30,16 +28,12 @@ final class BookReviewCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookReviewCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        try (Book book = BookOpening.open(shared, terminal)) {
-            List<Reviewed> all = book.review(shared.folder(null, "--catalog"), again, options.signature(terminal, shared),
-                    shared.terms().heardBy(new ProgressLine(terminal.err())));
+        Output output = shared.output();
+        try (Book book = BookOpening.open(shared)) {
+            List<Reviewed> all = book.review(shared.folder(null, "--catalog"), again, options.signature(shared),
+                    shared.watched());
             output.write(Renderings.of(screen -> ReviewReport.text(all, screen), () -> ReviewJson.of(all),
                     () -> ReviewReport.csv(all)));
             return ExitCode.DONE;

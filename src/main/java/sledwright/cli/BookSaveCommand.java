@@ -28,8 +28,6 @@ import sledwright.report.papers.OfferPapers;
                 + " found; what was asked for is kept all the same.")
 final class BookSaveCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote' or 'kind: order'."
             + RequestInput.FILE)
     private Path file;
@@ -50,16 +48,12 @@ final class BookSaveCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookSaveCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        Source source = shared.request(file, "quote", sets, terminal);
-        Signature by = options.signature(terminal, shared);
-        try (Book book = BookOpening.open(shared, terminal)) {
+        Output output = shared.output();
+        Source source = shared.request(file, "quote", sets);
+        Signature by = options.signature(shared);
+        try (Book book = BookOpening.open(shared)) {
             Answered answered = Replies.answer(Answering.answer(source, sets, shared.catalog(),
                     book.stock(Optional.empty(), by), shared.terms()));
             SavedQuote saved = book.save(answered, OfferPapers::of, customer, note, by);

@@ -19,8 +19,6 @@ import sledwright.report.papers.OfferPapers;
                 + " and xlsx of an order.")
 final class BookShowCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
     private QuoteNumber number;
 
@@ -36,16 +34,12 @@ final class BookShowCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    BookShowCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.XLSX, Format.EML);
+        Output output = shared.output(Format.HTML, Format.PDF, Format.XLSX, Format.EML);
         readership.requireCustomer(shared.format(), readership.of(shared.format()));
-        try (Book book = BookOpening.open(shared, terminal)) {
-            SavedQuote quote = book.find(number, options.signature(terminal, shared));
+        try (Book book = BookOpening.open(shared)) {
+            SavedQuote quote = book.find(number, options.signature(shared));
             String name = OfferPapers.name(shared.format().toString(), readership.of(shared.format()));
             byte[] paper = book.paper(quote, version == null ? quote.offered().version() : version, name);
             output.write(Renderings.asKept(shared.format(), paper));

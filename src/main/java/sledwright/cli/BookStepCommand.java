@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -32,7 +33,6 @@ final class BookStepCommand implements Callable<Integer> {
             QuoteStep.PICK, "Notes that the parts of an accepted quote were taken from the shelf.",
             QuoteStep.DELIVER, "Notes that the machines of a picked quote are with the customer.");
 
-    private final Terminal terminal;
     private final QuoteStep step;
 
     @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
@@ -60,22 +60,21 @@ final class BookStepCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    private BookStepCommand(Terminal terminal, QuoteStep step) {
-        this.terminal = terminal;
+    private BookStepCommand(QuoteStep step) {
         this.step = step;
     }
 
-    static CommandLine line(Terminal terminal, QuoteStep step) {
-        CommandLine line = new CommandLine(new BookStepCommand(terminal, step)).setCommandName(step.label());
+    static CommandLine line(IFactory factory, QuoteStep step) {
+        CommandLine line = new CommandLine(new BookStepCommand(step), factory).setCommandName(step.label());
         line.getCommandSpec().usageMessage().description(DOES.get(step));
         return line;
     }
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        try (Book book = BookOpening.open(shared, terminal)) {
-            Signature by = options.signature(terminal, shared);
+        Output output = shared.output();
+        try (Book book = BookOpening.open(shared)) {
+            Signature by = options.signature(shared);
             if (wouldPay != null && step != QuoteStep.DECLINE) {
                 throw new UsageException("--would-pay is for 'decline' alone");
             }

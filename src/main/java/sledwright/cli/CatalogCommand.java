@@ -2,7 +2,6 @@ package sledwright.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -18,6 +17,7 @@ import sledwright.report.catalog.CatalogJson;
         addMethodSubcommands = false,
         sortOptions = false,
         synopsisSubcommandLabel = "[COMMAND]",
+        subcommands = {CatalogNewCommand.class, CatalogImportCommand.class, CatalogExportCommand.class, CatalogDiffCommand.class},
         description = "Reads a catalogue, counts what it holds and shows what is odd about it, or lists every fault in it as file:line:"
                 + " message.",
         footer = {
@@ -29,30 +29,15 @@ import sledwright.report.catalog.CatalogJson;
             "A folder that is called new, import, export or diff is named as ./import."})
 final class CatalogCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "DIR", arity = "0..1", description = "The catalogue's folder; or name it with --catalog.")
     private Path folder;
 
     @Mixin
     private SharedOptions shared;
 
-    CatalogCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
-    /** The command with those below it. */
-    static CommandLine line(Terminal terminal) {
-        return new CommandLine(new CatalogCommand(terminal))
-                .addSubcommand(new CatalogNewCommand(terminal))
-                .addSubcommand(new CatalogImportCommand(terminal))
-                .addSubcommand(new CatalogExportCommand(terminal))
-                .addSubcommand(new CatalogDiffCommand(terminal));
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output();
         CatalogView view = Replies.answer(CatalogDesk.check(shared.folder(folder, "DIR")));
         output.write(Renderings.of(screen -> CatalogText.of(view, screen), () -> CatalogJson.of(view), () -> CatalogCsv.of(view)));
         return ExitCode.DONE;

@@ -28,8 +28,6 @@ import sledwright.report.intake.DifferenceReport;
             "  sledwright catalog diff last-week this-week scenarios/render-node.yaml scenarios/cache-node.yaml"})
 final class CatalogDiffCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(index = "0", paramLabel = "OLD", description = "The older catalogue's folder.")
     private Path before;
 
@@ -42,13 +40,9 @@ final class CatalogDiffCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    CatalogDiffCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output();
         DifferenceView view = Replies.answer(CatalogDesk.difference(before, after, requests.stream().map(Source::of).toList(),
                 shared.terms()));
         output.write(Renderings.of(screen -> DifferenceReport.text(view, screen), () -> DifferenceJson.of(view),

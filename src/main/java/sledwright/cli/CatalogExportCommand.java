@@ -25,8 +25,6 @@ import sledwright.report.intake.TableSheet;
             "  sledwright catalog export catalogs/heronfold-yard --as offers --format xlsx --output offers.xlsx"})
 final class CatalogExportCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "DIR", arity = "0..1", description = "The catalogue's folder; or name it with --catalog.")
     private Path folder;
 
@@ -37,13 +35,9 @@ final class CatalogExportCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    CatalogExportCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.XLSX);
+        Output output = shared.output(Format.XLSX);
         TableExport export = Replies.answer(CatalogDesk.export(shared.folder(folder, "DIR"), table));
         output.write(Renderings.of(screen -> export.csv(), () -> TableSheet.json(export), export::csv)
                 .andBytes(Format.XLSX, () -> TableSheet.workbook(export)));

@@ -31,8 +31,6 @@ import sledwright.report.intake.ImportReport;
             "  sledwright catalog import prices.xlsx --as offers --mapping prices.yaml --into catalogs/heronfold-yard"})
 final class CatalogImportCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", description = "The list: .xlsx, .csv, .tsv or .txt.")
     private Path file;
 
@@ -60,13 +58,9 @@ final class CatalogImportCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    CatalogImportCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output();
         ImportView view = Replies.answer(CatalogDesk.importList(shared.folder(into, "--into"), new ImportQuestion(table, Source.of(file),
                 Optional.ofNullable(mapping).map(Source::of), Optional.ofNullable(sheet), apply, skipFaulty)));
         output.write(Renderings.of(screen -> ImportReport.text(view, screen), () -> ImportJson.of(view), () -> ImportReport.csv(view)));

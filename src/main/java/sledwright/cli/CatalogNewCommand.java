@@ -24,23 +24,17 @@ import sledwright.report.text.Csv;
             "  sledwright catalog new my-shop"})
 final class CatalogNewCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "DIR", arity = "0..1", description = "The folder; or name it with --catalog.")
     private Path folder;
 
     @Mixin
     private SharedOptions shared;
 
-    CatalogNewCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output();
         Path named = shared.folder(folder, "DIR");
-        List<String> files = Replies.answer(CatalogDesk.begin(named, shared.today().orElseGet(terminal.clock())));
+        List<String> files = Replies.answer(CatalogDesk.begin(named, shared.day()));
         output.write(Renderings.of(screen -> text(named, files), () -> NewShopJson.of(named.toString(), files),
                 () -> Csv.write(List.of("file"), files.stream().map(file -> List.<Object>of(file)).toList())));
         return ExitCode.DONE;

@@ -28,8 +28,6 @@ import sledwright.report.check.CheckJson;
             "  sledwright check scenarios/build-valid.yaml --set limit.inlet_c=31"})
 final class CheckCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A build: a file with 'kind: build'." + RequestInput.FILE)
     private Path file;
 
@@ -40,14 +38,10 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    CheckCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
-        CheckView view = Replies.answer(shared.desk(terminal).check(shared.request(file, "build", sets, terminal),
+        Output output = shared.output();
+        CheckView view = Replies.answer(shared.desk().check(shared.request(file, "build", sets),
                 new CheckQuestion(sets)));
         output.write(Renderings.of(screen -> CheckText.of(view, screen), () -> CheckJson.of(view), () -> CheckCsv.of(view)));
         return view.valid() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;

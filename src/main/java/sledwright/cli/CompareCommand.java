@@ -41,8 +41,6 @@ import sledwright.report.compare.CompareJson;
             "  sledwright compare scenarios/cache-node.yaml --format html --output cache-node.html"})
 final class CompareCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote'." + RequestInput.FILE)
     private Path file;
 
@@ -84,18 +82,14 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    CompareCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.HTML, Format.SVG, Format.XLSX);
+        Output output = shared.output(Format.HTML, Format.SVG, Format.XLSX);
         Audience audience = readership.of(shared.format());
-        CompareAnswer answer = Replies.answer(shared.desk(terminal).compare(shared.request(file, "quote", sets, terminal),
+        CompareAnswer answer = Replies.answer(shared.desk().compare(shared.request(file, "quote", sets),
                 new CompareQuestion(allSets(), figures, costs, platforms, byPlatform, together == null ? OptionalDouble.empty()
                 : OptionalDouble.of(together)), shared.terms()));
-        if (readership.refuses(answer.view().day(), audience, terminal)) {
+        if (readership.refuses(answer.view().day(), audience, shared.terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }
         CompareView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());

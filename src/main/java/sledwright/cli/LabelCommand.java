@@ -34,8 +34,6 @@ import sledwright.report.label.LabelText;
             "  sledwright label --spd dump.bin"})
 final class LabelCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "TEXT", arity = "0..*", description = "Labels, such as '16GB 2Rx4 PC4-2400T-RA1-11'.")
     private List<String> texts = new ArrayList<>();
 
@@ -52,29 +50,25 @@ final class LabelCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    LabelCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
         if (texts.isEmpty() && files.isEmpty() && spds.isEmpty()) {
             throw new UsageException("name a label, such as '16GB 2Rx4 PC4-2400T-RA1-11', or a file with --file or --spd");
         }
-        Output output = shared.output(terminal);
+        Output output = shared.output();
         LabelAnswer answer = Replies.answer(Desk.label(new LabelQuestion(texts, files.stream().map(Source::of).toList(),
                 spds.stream().map(Source::of).toList(), skipFaulty)));
-        answer.skipped().forEach(fault -> terminal.err().println("sledwright: skipped: " + Visible.of(fault.toString())));
+        answer.skipped().forEach(fault -> shared.terminal().err().println("sledwright: skipped: " + Visible.of(fault.toString())));
         LabelView view = answer.view();
         output.write(Renderings.of(screen -> LabelText.of(view, screen), () -> LabelJson.of(view), () -> csv(view)));
         return ExitCode.DONE;
     }
 
     private String csv(LabelView view) {
-        terminal.err().println("sledwright: left empty in each row: power_w, which no label states; a catalogue needs it");
-        view.passedOver().forEach((from, words) -> terminal.err()
+        shared.terminal().err().println("sledwright: left empty in each row: power_w, which no label states; a catalogue needs it");
+        view.passedOver().forEach((from, words) -> shared.terminal().err()
                 .printf("sledwright: ignored in %s: %s%n", from, String.join(" ", words)));
-        view.gaps().forEach((sku, columns) -> terminal.err()
+        view.gaps().forEach((sku, columns) -> shared.terminal().err()
                 .printf("sledwright: left empty in the row of %s: %s%n", sku, String.join(", ", columns)));
         return LabelCsv.of(view);
     }

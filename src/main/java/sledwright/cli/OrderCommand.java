@@ -38,8 +38,6 @@ import sledwright.report.order.OrderText;
             "  sledwright order scenarios/branch-offices-order.yaml --format pdf -o quote.pdf"})
 final class OrderCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "Lines of machines: a file with 'kind: order', or the"
             + " number of a quote in the book, such as 2026-0001." + RequestInput.FILE)
     private Path file;
@@ -54,13 +52,9 @@ final class OrderCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    OrderCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.XLSX, Format.EML);
+        Output output = shared.output(Format.HTML, Format.PDF, Format.XLSX, Format.EML);
         Audience audience = readership.of(shared.format());
         readership.requireCustomer(shared.format(), audience);
         if (RequestInput.isOfBook(file)) {
@@ -75,7 +69,7 @@ final class OrderCommand implements Callable<Integer> {
             throw new UsageException("%s is a quote of the book, which is printed as it was kept, without --set.".formatted(file)
                     + "\nMaybe run 'sledwright book revise %s --set KEY=VALUE'.".formatted(file));
         }
-        BookOpening.Ordered ordered = BookOpening.order(file.toString(), audience, shared, terminal);
+        BookOpening.Ordered ordered = BookOpening.order(file.toString(), audience, shared);
         if (ordered.answer().isPresent()) {
             return write(output, ordered.answer().get(), audience);
         }
@@ -84,7 +78,7 @@ final class OrderCommand implements Callable<Integer> {
     }
 
     private int write(Output output, OrderAnswer answer, Audience audience) {
-        if (readership.refuses(answer.view().day(), audience, terminal)) {
+        if (readership.refuses(answer.view().day(), audience, shared.terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }
         OrderView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
@@ -96,9 +90,9 @@ final class OrderCommand implements Callable<Integer> {
     }
 
     private OrderAnswer answer() {
-        try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
-            return Replies.answer(shared.desk(terminal).order(shared.request(file, "order", sets, terminal), new OrderQuestion(sets),
-                    shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(terminal.err()))));
+        try (Interrupt interrupt = Interrupt.listen(shared.terminal().err())) {
+            return Replies.answer(shared.desk().order(shared.request(file, "order", sets), new OrderQuestion(sets),
+                    shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(shared.terminal().err()))));
         }
     }
 }

@@ -41,8 +41,6 @@ import sledwright.report.quote.QuoteText;
             "  sledwright quote scenarios/render-farm.yaml --format eml --output farm.eml"})
 final class QuoteCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote', or the number of"
             + " a quote in the book, such as 2026-0001, which is printed as it was kept." + RequestInput.FILE)
     private Path file;
@@ -73,10 +71,6 @@ final class QuoteCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    QuoteCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
         return batch == null ? one() : all();
@@ -91,9 +85,9 @@ final class QuoteCommand implements Callable<Integer> {
         shared.requireNoResult("--batch writes JSON to standard output; leave --format and --output out.");
         Audience audience = readership.of(Format.JSON);
         requireFitting(audience);
-        Desk desk = shared.keptDesk(terminal);
+        Desk desk = shared.keptDesk();
         QuoteQuestion question = new QuoteQuestion(sets, whyNot, steps);
-        int faulty = new Batch(terminal, request -> desk.quote(request, question, shared.terms())
+        int faulty = new Batch(shared.terminal(), request -> desk.quote(request, question, shared.terms())
                 .map(answer -> {
                     readership.refusal(answer.view().day(), audience).ifPresent(refusal -> {
                         throw new UsageException(refusal);
@@ -108,15 +102,15 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private int one() {
-        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.EML);
+        Output output = shared.output(Format.HTML, Format.PDF, Format.EML);
         Audience audience = readership.of(shared.format());
         requireFitting(audience);
         if (RequestInput.isOfBook(file)) {
             return kept(output, audience);
         }
-        QuoteAnswer answer = Replies.answer(shared.desk(terminal).quote(shared.request(file, "quote", sets, terminal),
+        QuoteAnswer answer = Replies.answer(shared.desk().quote(shared.request(file, "quote", sets),
                 new QuoteQuestion(sets, whyNot, steps), shared.terms()));
-        if (readership.refuses(answer.view().day(), audience, terminal)) {
+        if (readership.refuses(answer.view().day(), audience, shared.terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }
         QuoteView view = seenBy(audience, answer);
@@ -134,7 +128,7 @@ final class QuoteCommand implements Callable<Integer> {
             throw new UsageException("%s is a quote of the book, which is printed as it was kept, without --set, --why-not and --steps."
                     .formatted(file) + "\nMaybe run 'sledwright book revise %s --set KEY=VALUE'.".formatted(file));
         }
-        output.write(Renderings.asKept(shared.format(), BookOpening.paper(file.toString(), audience, shared, terminal)));
+        output.write(Renderings.asKept(shared.format(), BookOpening.paper(file.toString(), audience, shared)));
         return ExitCode.DONE;
     }
 

@@ -44,8 +44,6 @@ final class RestockCommand implements Callable<Integer> {
         }
     }
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A file with 'kind: restock'." + RequestInput.FILE)
     private Path file;
 
@@ -59,16 +57,12 @@ final class RestockCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    RestockCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.HTML, Format.XLSX);
-        RestockView view = Replies.answer(shared.desk(terminal)
-                .restock(shared.request(file, "restock", sets, terminal), new RestockQuestion(sets, levels),
-                shared.terms().heardBy(new ProgressLine(terminal.err()))));
+        Output output = shared.output(Format.HTML, Format.XLSX);
+        RestockView view = Replies.answer(shared.desk()
+                .restock(shared.request(file, "restock", sets), new RestockQuestion(sets, levels),
+                shared.watched()));
         output.write(Renderings.of(screen -> RestockText.of(view, screen), () -> RestockJson.of(view), () -> RestockCsv.of(view))
                 .and(Format.HTML, () -> RestockPage.of(view)).andBytes(Format.XLSX, () -> RestockSheets.of(view)));
         return ExitCode.DONE;

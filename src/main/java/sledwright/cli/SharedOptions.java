@@ -17,6 +17,8 @@ import sledwright.input.Source;
 /** The options of every command. */
 final class SharedOptions {
 
+    private final Terminal terminal;
+
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
 
@@ -60,8 +62,17 @@ final class SharedOptions {
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
     private boolean help;
 
+    SharedOptions(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** What the run is connected to. */
+    Terminal terminal() {
+        return terminal;
+    }
+
     /** Where the result goes, found able to take it before any work is done; {@code beside} are formats that not all commands write. */
-    Output output(Terminal terminal, Format... beside) {
+    Output output(Format... beside) {
         return Output.open(terminal, format, Format.commonAnd(beside), Optional.ofNullable(output), colour);
     }
 
@@ -83,9 +94,9 @@ final class SharedOptions {
     }
 
     /** Where the question is asked: at the catalogue that the option names, else at that of the request. */
-    Desk desk(Terminal terminal) {
-        Desk desk = (catalog == null ? Desk.open() : Desk.at(catalog)).by(clock(terminal));
-        return book == null ? desk : desk.offering(BookOpening.stock(book, today().orElseGet(terminal.clock())));
+    Desk desk() {
+        Desk desk = (catalog == null ? Desk.open() : Desk.at(catalog)).by(clock());
+        return book == null ? desk : desk.offering(BookOpening.stock(book, day()));
     }
 
     /** The book as it was named. */
@@ -94,9 +105,9 @@ final class SharedOptions {
     }
 
     /** Where many questions are asked: at the catalogue that the option names, which is read once. */
-    Desk keptDesk(Terminal terminal) {
-        Desk desk = Replies.answer(Desk.keeping(folder(null, "--catalog"))).by(clock(terminal));
-        return book == null ? desk : desk.offering(BookOpening.stock(book, today().orElseGet(terminal.clock())));
+    Desk keptDesk() {
+        Desk desk = Replies.answer(Desk.keeping(folder(null, "--catalog"))).by(clock());
+        return book == null ? desk : desk.offering(BookOpening.stock(book, day()));
     }
 
     /** The day that counts as today, where the option names one. */
@@ -104,7 +115,12 @@ final class SharedOptions {
         return Optional.ofNullable(today);
     }
 
-    private Supplier<LocalDate> clock(Terminal terminal) {
+    /** The day that counts as today. */
+    LocalDate day() {
+        return clock().get();
+    }
+
+    private Supplier<LocalDate> clock() {
         return today == null ? terminal.clock() : () -> today;
     }
 
@@ -113,8 +129,13 @@ final class SharedOptions {
         return Terms.within(timeLimit).withSeed(seed);
     }
 
+    /** The same, and a person who waits is shown the progress. */
+    Terms watched() {
+        return terms().heardBy(new ProgressLine(terminal.err()));
+    }
+
     /** What is asked about; {@code file} is null where none is named. */
-    Source request(Path file, String kind, List<String> sets, Terminal terminal) {
+    Source request(Path file, String kind, List<String> sets) {
         return RequestInput.of(file, kind, sets, Optional.ofNullable(catalog), terminal)
                 .orElseThrow(() -> new ParameterException(command.commandLine(),
                 "FILE is missing; name a file with 'kind: %s', pipe one in and write -, or say all with --catalog and --set"

@@ -39,8 +39,6 @@ import sledwright.report.sheet.Sheets;
             "  sledwright sheet scenarios/sled-rack-order.yaml --format pdf -o sheets.pdf"})
 final class SheetCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", arity = "0..1",
             description = "A file with 'kind: build', 'kind: quote', 'kind: upgrade' or 'kind: order', or the number of a quote in the"
             + " book, such as 2026-0001." + RequestInput.FILE)
@@ -57,13 +55,9 @@ final class SheetCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    SheetCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.SVG);
+        Output output = shared.output(Format.HTML, Format.PDF, Format.SVG);
         SheetAnswer answer = answer();
         if (answer instanceof SheetAnswer.Work work) {
             SheetView view = Sheets.of(work);
@@ -71,10 +65,10 @@ final class SheetCommand implements Callable<Integer> {
             output.write(Renderings.of(screen -> SheetText.of(view, screen), () -> SheetJson.of(view), () -> SheetCsv.of(view))
                     .and(Format.HTML, () -> SheetHtml.of(view, head)).andBytes(Format.PDF, () -> Pdf.of(SheetHtml.of(view, head), head))
                     .and(Format.SVG, () -> SheetSvg.of(view)));
-            view.notice().filter(missing -> view.source() == SheetView.Source.ORDER).ifPresent(terminal.err()::println);
+            view.notice().filter(missing -> view.source() == SheetView.Source.ORDER).ifPresent(shared.terminal().err()::println);
             return view.source() == SheetView.Source.ORDER && view.notice().isPresent() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
         }
-        why(answer).forEach(terminal.err()::println);
+        why(answer).forEach(shared.terminal().err()::println);
         return ExitCode.NO_VALID_BUILD;
     }
 
@@ -84,12 +78,12 @@ final class SheetCommand implements Callable<Integer> {
                 throw new UsageException("%s is a quote of the book; its sheet is of what was chosen of it, without --rank and --set"
                         .formatted(file));
             }
-            return BookOpening.sheet(file.toString(), shared, terminal);
+            return BookOpening.sheet(file.toString(), shared);
         }
-        try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
-            return Replies.answer(shared.desk(terminal).sheet(shared.request(file, "quote", sets, terminal),
+        try (Interrupt interrupt = Interrupt.listen(shared.terminal().err())) {
+            return Replies.answer(shared.desk().sheet(shared.request(file, "quote", sets),
                     new SheetQuestion(sets, rank == null ? OptionalInt.empty() : OptionalInt.of(rank)),
-                    shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(terminal.err()))));
+                    shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(shared.terminal().err()))));
         }
     }
 

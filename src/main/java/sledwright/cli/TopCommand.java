@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** The commands, in the order in which the help lists them. */
@@ -61,19 +62,12 @@ enum TopCommand {
 
     /** @param asked whether the command may be asked for; otherwise nobody waits for the many steps of some */
     private CommandLine line(Terminal terminal, boolean asked) {
+        IFactory factory = new TerminalFactory(terminal);
         return switch (this) {
-            case QUOTE -> new CommandLine(new QuoteCommand(terminal));
-            case CHECK -> new CommandLine(new CheckCommand(terminal));
-            case CATALOG -> CatalogCommand.line(terminal);
-            case LABEL -> new CommandLine(new LabelCommand(terminal));
-            case UPGRADE -> new CommandLine(new UpgradeCommand(terminal));
-            case COMPARE -> new CommandLine(new CompareCommand(terminal));
-            case SHEET -> new CommandLine(new SheetCommand(terminal));
-            case ORDER -> new CommandLine(new OrderCommand(terminal));
-            case RESTOCK -> new CommandLine(new RestockCommand(terminal));
             case SERVE -> new CommandLine(new ServeCommand(terminal));
-            case BOOK -> BookCommand.line(terminal, asked);
-            case USERS -> UsersCommand.line(terminal, asked);
+            case BOOK -> BookCommand.line(factory, asked);
+            case USERS -> UsersCommand.line(factory, asked);
+            default -> new CommandLine(type, factory);
         };
     }
 

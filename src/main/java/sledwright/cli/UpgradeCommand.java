@@ -33,8 +33,6 @@ import sledwright.report.upgrade.UpgradeText;
             "  sledwright upgrade scenarios/sled-in-place.yaml --format json"})
 final class UpgradeCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A machine and a target: a file with 'kind: upgrade'."
             + RequestInput.FILE)
     private Path file;
@@ -49,17 +47,13 @@ final class UpgradeCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared;
 
-    UpgradeCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output();
         Audience audience = readership.of(shared.format());
-        UpgradeAnswer answer = Replies.answer(shared.desk(terminal).upgrade(shared.request(file, "upgrade", sets, terminal),
+        UpgradeAnswer answer = Replies.answer(shared.desk().upgrade(shared.request(file, "upgrade", sets),
                 new UpgradeQuestion(sets), shared.terms()));
-        if (readership.refuses(answer.view().day(), audience, terminal)) {
+        if (readership.refuses(answer.view().day(), audience, shared.terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }
         UpgradeView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());

@@ -32,8 +32,6 @@ final class UsersAddCommand implements Callable<Integer> {
         }
     }
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "NAME", description = "What they log in as.")
     private String name;
 
@@ -43,10 +41,6 @@ final class UsersAddCommand implements Callable<Integer> {
 
     @Mixin
     private UsersOptions options;
-
-    UsersAddCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
 
     @Override
     public Integer call() {
@@ -58,7 +52,7 @@ final class UsersAddCommand implements Callable<Integer> {
             throw new UsageException("%s has a user '%s' already.\nMaybe give another password with 'users password', or remove it first."
                     .formatted(options.file().path(), name));
         }
-        users.put(name, new User(name, role, PasswordHash.of(UsersOptions.password(terminal))));
+        users.put(name, new User(name, role, PasswordHash.of(options.password())));
         options.file().write(users);
         return ExitCode.DONE;
     }

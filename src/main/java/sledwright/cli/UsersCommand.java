@@ -2,6 +2,7 @@ package sledwright.cli;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -37,10 +38,10 @@ final class UsersCommand implements Runnable {
      *
      * @param asked whether it is the one that is asked for; otherwise nothing below it is looked at
      */
-    static CommandLine line(Terminal terminal, boolean asked) {
-        CommandLine line = new CommandLine(new UsersCommand());
-        return !asked ? line : line.addSubcommand(new UsersAddCommand(terminal)).addSubcommand(new UsersPasswordCommand(terminal))
-                .addSubcommand(new UsersRemoveCommand()).addSubcommand(new UsersListCommand(terminal));
+    static CommandLine line(IFactory factory, boolean asked) {
+        CommandLine line = new CommandLine(new UsersCommand(), factory);
+        return !asked ? line : line.addSubcommand(new UsersAddCommand()).addSubcommand(new UsersPasswordCommand())
+                .addSubcommand(new UsersRemoveCommand()).addSubcommand(new UsersListCommand());
     }
 
     @Override

@@ -14,18 +14,12 @@ import picocli.CommandLine.Mixin;
         description = "Lists who may use the server, and in which role.")
 final class UsersListCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Mixin
     private UsersOptions options;
 
-    UsersListCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
-        PrintWriter out = new PrintWriter(terminal.out(), false, StandardCharsets.UTF_8);
+        PrintWriter out = new PrintWriter(options.terminal().out(), false, StandardCharsets.UTF_8);
         options.file().read().values().forEach(user -> out.print(user.name() + " " + user.role() + "\n"));
         out.flush();
         return ExitCode.DONE;

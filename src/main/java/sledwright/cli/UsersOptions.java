@@ -19,6 +19,8 @@ final class UsersOptions {
 
     private static final int MOST_BYTES = 4 * PasswordHash.LONGEST + 2;
 
+    private final Terminal terminal;
+
     @Option(names = "--users", paramLabel = "FILE", required = true, description = "The file of users, as 'serve --users' takes it.")
     private Path file;
 
@@ -28,6 +30,15 @@ final class UsersOptions {
 
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
     private boolean help;
+
+    UsersOptions(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** What the run is connected to. */
+    Terminal terminal() {
+        return terminal;
+    }
 
     UsersFile file() {
         return new UsersFile(file);
@@ -48,8 +59,8 @@ final class UsersOptions {
     }
 
     /** Asked for twice at a terminal; otherwise the first line of what is piped in. */
-    static String password(Terminal terminal) {
-        String password = terminal.interactive().getAsBoolean() && System.console() != null ? typed() : piped(terminal);
+    String password() {
+        String password = terminal.interactive().getAsBoolean() && System.console() != null ? typed() : piped();
         if (password.codePointCount(0, password.length()) < PasswordHash.SHORTEST || password.length() > PasswordHash.LONGEST) {
             throw new UsageException("a password must have from %s to %s characters".formatted(PasswordHash.SHORTEST,
                     PasswordHash.LONGEST));
@@ -69,7 +80,7 @@ final class UsersOptions {
         return String.valueOf(first);
     }
 
-    private static String piped(Terminal terminal) {
+    private String piped() {
         try {
             ByteArrayOutputStream line = new ByteArrayOutputStream();
             int next = terminal.in().read();

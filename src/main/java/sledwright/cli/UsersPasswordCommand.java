@@ -17,23 +17,17 @@ import sledwright.web.users.User;
                 + " under that name is logged out.")
 final class UsersPasswordCommand implements Callable<Integer> {
 
-    private final Terminal terminal;
-
     @Parameters(paramLabel = "NAME", description = "Whose.")
     private String name;
 
     @Mixin
     private UsersOptions options;
 
-    UsersPasswordCommand(Terminal terminal) {
-        this.terminal = terminal;
-    }
-
     @Override
     public Integer call() {
         Map<String, User> users = options.users();
         User before = options.user(users, name);
-        users.put(name, new User(name, before.role(), PasswordHash.of(UsersOptions.password(terminal))));
+        users.put(name, new User(name, before.role(), PasswordHash.of(options.password())));
         options.file().write(users);
         return ExitCode.DONE;
     }
