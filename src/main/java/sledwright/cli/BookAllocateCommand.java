@@ -1,9 +1,7 @@
 package sledwright.cli;
 
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sledwright.book.Allocated;
 import sledwright.book.Book;
@@ -19,31 +17,26 @@ import sledwright.report.book.AllocationReport;
         description = "Draws everything that is accepted and not yet picked anew from the stock of the catalogue that --catalog names:"
                 + " what customers were told is kept, as few machines as possible change, and they cost as little as possible. It only"
                 + " proposes, unless --apply is given. The exit code is 4 where a promise cannot be kept, or where the book has moved on.")
-final class BookAllocateCommand implements Callable<Integer> {
+final class BookAllocateCommand extends BookWork {
 
     @Option(names = "--apply", description = "Keep for every promise what it was given: all of it or, where the book has moved on,"
             + " nothing.")
     private boolean apply;
 
-    @Mixin
-    private BookOptions options;
-
-    @Mixin
-    private SharedOptions shared;
+    @Override
+    void prepare() {
+        folder();
+    }
 
     @Override
-    public Integer call() {
-        Output output = shared.output();
-        Path folder = shared.folder(null, "--catalog");
-        try (Book book = BookOpening.open(shared)) {
-            Signature by = options.signature(shared);
-            Allocated allocated = book.allocate(folder, by, shared.terms());
-            if (apply) {
-                book.apply(allocated, folder, by);
-            }
-            output.write(Renderings.of(screen -> AllocationReport.text(allocated, apply, screen),
-                    () -> AllocationJson.of(allocated, apply), () -> AllocationReport.csv(allocated)));
-            return allocated.isWhole() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+    int work(Book book, Signature by, Output output) {
+        Path folder = folder();
+        Allocated allocated = book.allocate(folder, by, shared().terms());
+        if (apply) {
+            book.apply(allocated, folder, by);
         }
+        output.write(Renderings.of(screen -> AllocationReport.text(allocated, apply, screen),
+                () -> AllocationJson.of(allocated, apply), () -> AllocationReport.csv(allocated)));
+        return allocated.isWhole() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 }

@@ -1,11 +1,9 @@
 package sledwright.cli;
 
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IFactory;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sledwright.book.Book;
 import sledwright.book.CustomerFile;
@@ -19,18 +17,12 @@ import sledwright.words.Numbers;
 
 /** {@code book export} and {@code book erase}: what is kept of one customer. */
 @Command(sortOptions = false)
-final class BookCustomerCommand implements Callable<Integer> {
+final class BookCustomerCommand extends BookWork {
 
     private final boolean erase;
 
     @Option(names = "--customer", paramLabel = "NAME", required = true, description = "The customer, named in full.")
     private String customer;
-
-    @Mixin
-    private BookOptions options;
-
-    @Mixin
-    private SharedOptions shared;
 
     private BookCustomerCommand(boolean erase) {
         this.erase = erase;
@@ -50,20 +42,16 @@ final class BookCustomerCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
-        Output output = shared.output();
-        Signature by = options.signature(shared);
-        try (Book book = BookOpening.open(shared)) {
-            CustomerFile file = book.export(customer, by);
-            if (erase) {
-                Erased erased = book.erase(customer, by);
-                String links = erased.links() == 0 ? "" : " and " + Numbers.counted(erased.links(), "link");
-                shared.terminal().err().println("erased from %s%s".formatted(Numbers.counted(erased.quotes(), "quote"), links));
-                return ExitCode.DONE;
-            }
-            List<SavedQuote> quotes = file.kept().stream().map(CustomerFile.Kept::quote).toList();
-            output.write(Renderings.of(screen -> BookText.of(quotes, screen), () -> BookJson.of(file), () -> BookCsv.of(quotes)));
+    int work(Book book, Signature by, Output output) {
+        CustomerFile file = book.export(customer, by);
+        if (erase) {
+            Erased erased = book.erase(customer, by);
+            String links = erased.links() == 0 ? "" : " and " + Numbers.counted(erased.links(), "link");
+            shared().terminal().err().println("erased from %s%s".formatted(Numbers.counted(erased.quotes(), "quote"), links));
             return ExitCode.DONE;
         }
+        List<SavedQuote> quotes = file.kept().stream().map(CustomerFile.Kept::quote).toList();
+        output.write(Renderings.of(screen -> BookText.of(quotes, screen), () -> BookJson.of(file), () -> BookCsv.of(quotes)));
+        return ExitCode.DONE;
     }
 }

@@ -1,12 +1,11 @@
 package sledwright.cli;
 
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sledwright.book.Book;
 import sledwright.book.PastDemand;
+import sledwright.book.Signature;
 import sledwright.report.book.DemandJson;
 import sledwright.report.book.DemandReport;
 import sledwright.report.book.DemandYaml;
@@ -24,7 +23,7 @@ import sledwright.report.book.DemandYaml;
             "Example:",
             "  sledwright book demand --months 6 --catalog catalogs/heronfold-yard --supply scenarios/spring-supply.csv -o plan.yaml",
             "  sledwright restock plan.yaml --book sledwright-book.db"})
-final class BookDemandCommand implements Callable<Integer> {
+final class BookDemandCommand extends BookWork {
 
     @Option(names = "--months", paramLabel = "N", required = true, converter = Word.OfMonths.class, description = "How many months up to"
             + " today.")
@@ -38,21 +37,17 @@ final class BookDemandCommand implements Callable<Integer> {
             description = "For how many months the plan looks ahead. Default: ${DEFAULT-VALUE}.")
     private int horizon;
 
-    @Mixin
-    private BookOptions options;
-
-    @Mixin
-    private SharedOptions shared;
+    @Override
+    void prepare() {
+        folder();
+    }
 
     @Override
-    public Integer call() {
-        Output output = shared.output();
-        Path folder = shared.folder(null, "--catalog");
-        try (Book book = BookOpening.open(shared)) {
-            PastDemand demand = book.demand(folder, months, options.signature(shared));
-            output.write(Renderings.of(screen -> DemandYaml.of(demand, folder, supply, horizon), () -> DemandJson.of(demand),
-                    () -> DemandReport.csv(demand)));
-            return ExitCode.DONE;
-        }
+    int work(Book book, Signature by, Output output) {
+        Path folder = folder();
+        PastDemand demand = book.demand(folder, months, by);
+        output.write(Renderings.of(screen -> DemandYaml.of(demand, folder, supply, horizon), () -> DemandJson.of(demand),
+                () -> DemandReport.csv(demand)));
+        return ExitCode.DONE;
     }
 }

@@ -3,14 +3,13 @@ package sledwright.cli;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sledwright.book.Book;
 import sledwright.book.BookSearch;
 import sledwright.book.QuoteState;
 import sledwright.book.SavedQuote;
+import sledwright.book.Signature;
 import sledwright.report.book.BookCsv;
 import sledwright.report.book.BookJson;
 import sledwright.report.book.BookText;
@@ -21,7 +20,7 @@ import sledwright.report.book.BookText;
         addMethodSubcommands = false,
         sortOptions = false,
         description = "Finds quotes: by customer, state, words, part or day. Without an option it lists all.")
-final class BookListCommand implements Callable<Integer> {
+final class BookListCommand extends BookWork {
 
     @Option(names = "--customer", paramLabel = "NAME", description = "Quotes for customers with this in their names.")
     private String customer;
@@ -42,21 +41,11 @@ final class BookListCommand implements Callable<Integer> {
     @Option(names = "--until", paramLabel = "DAY", converter = Word.OfDay.class, description = "Quotes of this day and earlier.")
     private LocalDate until;
 
-    @Mixin
-    private BookOptions options;
-
-    @Mixin
-    private SharedOptions shared;
-
     @Override
-    public Integer call() {
-        Output output = shared.output();
-        try (Book book = BookOpening.open(shared)) {
-            List<SavedQuote> found = book.find(new BookSearch(Optional.ofNullable(customer), Optional.ofNullable(state),
-                    Optional.ofNullable(words), Optional.ofNullable(part), Optional.ofNullable(since), Optional.ofNullable(until)),
-                    options.signature(shared));
-            output.write(Renderings.of(screen -> BookText.of(found, screen), () -> BookJson.of(found), () -> BookCsv.of(found)));
-            return ExitCode.DONE;
-        }
+    int work(Book book, Signature by, Output output) {
+        List<SavedQuote> found = book.find(new BookSearch(Optional.ofNullable(customer), Optional.ofNullable(state),
+                Optional.ofNullable(words), Optional.ofNullable(part), Optional.ofNullable(since), Optional.ofNullable(until)), by);
+        output.write(Renderings.of(screen -> BookText.of(found, screen), () -> BookJson.of(found), () -> BookCsv.of(found)));
+        return ExitCode.DONE;
     }
 }

@@ -1,11 +1,10 @@
 package sledwright.cli;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sledwright.book.Book;
 import sledwright.book.PastDemand;
+import sledwright.book.Signature;
 import sledwright.report.book.LostJson;
 import sledwright.report.book.LostReport;
 
@@ -16,26 +15,21 @@ import sledwright.report.book.LostReport;
         sortOptions = false,
         description = "Lists quotes of the months up to today that were declined, withdrawn or expired: by reason, and by how much they"
                 + " were too dear. Formats: text, json, csv, xlsx. Requests are read with the catalogue that --catalog names.")
-final class BookLostCommand implements Callable<Integer> {
+final class BookLostCommand extends BookWork {
 
     @Option(names = "--months", paramLabel = "N", required = true, converter = Word.OfMonths.class, description = "How many months up to"
             + " today.")
     private int months;
 
-    @Mixin
-    private BookOptions options;
-
-    @Mixin
-    private SharedOptions shared;
+    BookLostCommand() {
+        super(Format.XLSX);
+    }
 
     @Override
-    public Integer call() {
-        Output output = shared.output(Format.XLSX);
-        try (Book book = BookOpening.open(shared)) {
-            PastDemand demand = book.demand(shared.folder(null, "--catalog"), months, options.signature(shared));
-            output.write(Renderings.of(screen -> LostReport.text(demand, screen), () -> LostJson.of(demand), () -> LostReport.csv(demand))
-                    .andBytes(Format.XLSX, () -> LostReport.xlsx(demand)));
-            return ExitCode.DONE;
-        }
+    int work(Book book, Signature by, Output output) {
+        PastDemand demand = book.demand(folder(), months, by);
+        output.write(Renderings.of(screen -> LostReport.text(demand, screen), () -> LostJson.of(demand), () -> LostReport.csv(demand))
+                .andBytes(Format.XLSX, () -> LostReport.xlsx(demand)));
+        return ExitCode.DONE;
     }
 }

@@ -25,7 +25,7 @@ final class BookOptions {
         }
     }
 
-    @Option(names = "--by", paramLabel = "NAME", description = "Who does it. Default: the name under which you are logged in.")
+    @Option(names = "--by", order = 1, paramLabel = "NAME", description = "Who does it. Default: the name under which you are logged in.")
     private String who;
 
     /** Who does something, and when: now, or at the beginning of the day that is said to be today. */

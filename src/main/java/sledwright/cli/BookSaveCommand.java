@@ -4,9 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.book.Answered;
@@ -15,8 +13,6 @@ import sledwright.book.Book;
 import sledwright.book.SavedQuote;
 import sledwright.book.Signature;
 import sledwright.input.Source;
-import sledwright.report.book.BookCsv;
-import sledwright.report.book.BookJson;
 import sledwright.report.papers.OfferPapers;
 
 /** {@code book save FILE}: a new quote. */
@@ -26,7 +22,7 @@ import sledwright.report.papers.OfferPapers;
         sortOptions = false,
         description = "Answers a request, keeps it with the answer and prints the quote's number. The exit code is 4 where no build was"
                 + " found; what was asked for is kept all the same.")
-final class BookSaveCommand implements Callable<Integer> {
+final class BookSaveCommand extends BookWork {
 
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote' or 'kind: order'."
             + RequestInput.FILE)
@@ -42,23 +38,18 @@ final class BookSaveCommand implements Callable<Integer> {
             description = "Answer as if the file had this value, such as require.cores=24. Repeatable.")
     private List<String> sets = new ArrayList<>();
 
-    @Mixin
-    private BookOptions options;
-
-    @Mixin
-    private SharedOptions shared;
+    private Source source;
 
     @Override
-    public Integer call() {
-        Output output = shared.output();
-        Source source = shared.request(file, "quote", sets);
-        Signature by = options.signature(shared);
-        try (Book book = BookOpening.open(shared)) {
-            Answered answered = Replies.answer(Answering.answer(source, sets, shared.catalog(),
-                    book.stock(Optional.empty(), by), shared.terms()));
-            SavedQuote saved = book.save(answered, OfferPapers::of, customer, note, by);
-            output.write(Renderings.of(screen -> saved.number() + "\n", () -> BookJson.of(saved), () -> BookCsv.of(List.of(saved))));
-            return saved.offered().price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
-        }
+    void prepare() {
+        source = shared().request(file, "quote", sets);
+    }
+
+    @Override
+    int work(Book book, Signature by, Output output) {
+        Answered answered = Replies.answer(Answering.answer(source, sets, shared().catalog(),
+                book.stock(Optional.empty(), by), shared().terms()));
+        SavedQuote saved = book.save(answered, OfferPapers::of, customer, note, by);
+        return writeNumber(saved, output);
     }
 }

@@ -1,29 +1,21 @@
 package sledwright.cli;
 
-import java.util.List;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IFactory;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import sledwright.book.Book;
-import sledwright.book.QuoteNumber;
 import sledwright.book.QuoteStep;
 import sledwright.book.Reserving;
 import sledwright.book.SavedQuote;
 import sledwright.book.Signature;
-import sledwright.report.book.BookCsv;
-import sledwright.report.book.BookJson;
-import sledwright.report.book.BookText;
 
 /** A step in the life of a quote, such as {@code book send NUMBER}. */
 @Command(sortOptions = false)
-final class BookStepCommand implements Callable<Integer> {
+final class BookStepCommand extends QuoteWork {
 
     private static final Map<QuoteStep, String> DOES = Map.of(
             QuoteStep.SEND, "Notes that a draft was sent to the customer. From now on this version stays as it is.",
@@ -34,9 +26,6 @@ final class BookStepCommand implements Callable<Integer> {
             QuoteStep.DELIVER, "Notes that the machines of a picked quote are with the customer.");
 
     private final QuoteStep step;
-
-    @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
-    private QuoteNumber number;
 
     @Option(names = "--option", paramLabel = "N", description = "The option of the quote that it is about. Default: as before; at first 1.")
     private Integer choice;
@@ -54,12 +43,6 @@ final class BookStepCommand implements Callable<Integer> {
             + " customer would have paid for all its machines.")
     private BigDecimal wouldPay;
 
-    @Mixin
-    private BookOptions options;
-
-    @Mixin
-    private SharedOptions shared;
-
     private BookStepCommand(QuoteStep step) {
         this.step = step;
     }
@@ -71,19 +54,13 @@ final class BookStepCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
-        Output output = shared.output();
-        try (Book book = BookOpening.open(shared)) {
-            Signature by = options.signature(shared);
-            if (wouldPay != null && step != QuoteStep.DECLINE) {
-                throw new UsageException("--would-pay is for 'decline' alone");
-            }
-            SavedQuote quote = wouldPay != null ? book.decline(number, wouldPay, reason, by)
-                    : new Reserving(book, shared.catalog(), shared.terms())
-                    .step(number, step, Optional.ofNullable(choice), hold, stalePrices, reason, by);
-            output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),
-                    () -> BookCsv.of(List.of(quote))));
-            return ExitCode.DONE;
+    int work(Book book, Signature by, Output output) {
+        if (wouldPay != null && step != QuoteStep.DECLINE) {
+            throw new UsageException("--would-pay is for 'decline' alone");
         }
+        SavedQuote quote = wouldPay != null ? book.decline(number(), wouldPay, reason, by)
+                : new Reserving(book, shared().catalog(), shared().terms())
+                .step(number(), step, Optional.ofNullable(choice), hold, stalePrices, reason, by);
+        return writeStanding(quote, output);
     }
 }

@@ -17,49 +17,53 @@ import sledwright.input.Source;
 /** The options of every command. */
 final class SharedOptions {
 
+    /** Behind a command's own options, also where these are declared in a class below. */
+    private static final int LAST = 2;
+
     private final Terminal terminal;
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", converter = Word.OfFormat.class,
+    @Option(names = "--format", order = LAST, paramLabel = "FORMAT", defaultValue = "text", converter = Word.OfFormat.class,
             description = "Write the result as text, json or csv, or as another format that the command names. Default: ${DEFAULT-VALUE}.")
     private Format format;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE",
+    @Option(names = {"-o", "--output"}, order = LAST, paramLabel = "FILE",
             description = "Write the result to FILE instead of standard output. A run that fails leaves an old FILE as it is.")
     private Path output;
 
-    @Option(names = "--catalog", paramLabel = "DIR",
+    @Option(names = "--catalog", order = LAST, paramLabel = "DIR",
             description = "Take parts, prices and stock from this folder, whatever the file names.")
     private Path catalog;
 
-    @Option(names = "--book", paramLabel = "PLACE", description = "The book of quotes: a file, or the address of a database that several"
-            + " desks share. What it keeps for others is not offered. Only 'sledwright book' has one where none is named.")
+    @Option(names = "--book", order = LAST, paramLabel = "PLACE",
+            description = "The book of quotes: a file, or the address of a database that several desks share. What it keeps for others"
+                    + " is not offered. Only 'sledwright book' has one where none is named.")
     private String book;
 
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "0",
+    @Option(names = "--seed", order = LAST, paramLabel = "N", defaultValue = "0",
             description = "Where chance decides, decide as before with the same N. Default: ${DEFAULT-VALUE}.")
     private long seed;
 
-    @Option(names = "--time-limit", paramLabel = "SECONDS", defaultValue = "30", converter = Seconds.class,
+    @Option(names = "--time-limit", order = LAST, paramLabel = "SECONDS", defaultValue = "30", converter = Seconds.class,
             description = "Give the best found within this time, in seconds. Default: ${DEFAULT-VALUE}.")
     private Duration timeLimit;
 
-    @Option(names = "--today", paramLabel = "DAY", converter = Word.OfDay.class,
+    @Option(names = "--today", order = LAST, paramLabel = "DAY", converter = Word.OfDay.class,
             description = "Answer as on this day, such as 2026-11-18: dates of delivery, how long an offer holds, how old prices are."
                     + " Default: today.")
     private LocalDate today;
 
-    @Option(names = "--colour", paramLabel = "WHEN", defaultValue = "auto", converter = Word.OfColour.class,
+    @Option(names = "--colour", order = LAST, paramLabel = "WHEN", defaultValue = "auto", converter = Word.OfColour.class,
             description = "Colour text auto, always or never. auto: on a terminal, unless NO_COLOR is set. Default: ${DEFAULT-VALUE}.")
     private Colour colour;
 
     // Read from the bare arguments, since it must count where they cannot be parsed, too.
-    @Option(names = "--verbose", description = "Show where in the program a failure happened.")
+    @Option(names = "--verbose", order = LAST, description = "Show where in the program a failure happened.")
     private boolean verbose;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    @Option(names = {"-h", "--help"}, order = LAST, usageHelp = true, description = "Show this help.")
     private boolean help;
 
     SharedOptions(Terminal terminal) {
