@@ -14,18 +14,9 @@ public final class BuildFile implements RequestFile {
     private final BuildDraft build;
     private final Draft draft;
 
-    private BuildFile(Source source, Section top) {
+    BuildFile(Source source, Section top) {
         build = BuildDraft.read(top);
         draft = new DraftReader(source, top).judge();
-    }
-
-    static BuildFile read(Source source, Section top) {
-        return new BuildFile(source, top);
-    }
-
-    @Override
-    public Kind kind() {
-        return Kind.BUILD;
     }
 
     @Override

@@ -9,9 +9,6 @@ import java.util.Optional;
 public enum Kind {
     QUOTE, BUILD, ORDER, RESTOCK, UPGRADE;
 
-    /** The kinds that this version answers. */
-    static final List<Kind> READ = List.of(QUOTE, BUILD, ORDER, RESTOCK, UPGRADE);
-
     /** The word that files use for this kind. */
     public String label() {
         return name().toLowerCase(Locale.ROOT);

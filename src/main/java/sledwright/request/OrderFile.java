@@ -51,7 +51,7 @@ public final class OrderFile implements RequestFile {
     private final List<Entry> onHand;
     private final DiscountFields discount;
 
-    private OrderFile(Source source, Section top) {
+    OrderFile(Source source, Section top) {
         this.source = source;
         faults = top.faults();
         int before = faults.size();
@@ -67,10 +67,6 @@ public final class OrderFile implements RequestFile {
         discount = DiscountFields.read(top);
         OF_LINES.stream().filter(top::has).forEach(key -> faults.add(top.place(key), key + " belongs to each line that it is meant for"));
         sound = !faults.since(before);
-    }
-
-    static OrderFile read(Source source, Section top) {
-        return new OrderFile(source, top);
     }
 
     private void lines(Section top) {
@@ -94,11 +90,6 @@ public final class OrderFile implements RequestFile {
                         .formatted(Field.shown(draft.figures().name()), earlier.line()));
             }
         }
-    }
-
-    @Override
-    public Kind kind() {
-        return Kind.ORDER;
     }
 
     @Override

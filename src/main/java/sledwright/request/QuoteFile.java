@@ -36,32 +36,17 @@ public final class QuoteFile implements RequestFile {
         }
     }
 
-    private QuoteFile(Optional<Field> objective, Draft draft, List<String> customer, Optional<EnergyFields> energy, int points,
-                      DiscountFields discount) {
-        this.objective = objective;
-        this.draft = draft;
-        this.customer = customer;
-        this.energy = energy;
-        this.points = points;
-        this.discount = discount;
-    }
-
-    static QuoteFile read(Source source, Section top) {
-        Draft draft = new DraftReader(source, top).quote();
-        QuoteFile file = new QuoteFile(top.field("objective"), draft,
-                top.oneOrList("customer").stream().map(Field::text).toList(),
-                top.section("energy").map(EnergyFields::read),
-                top.wholeIfAny("price_points", RequestBounds.PRICE_POINTS).orElse(0), DiscountFields.read(top));
-        if (file.points > 1) {
-            file.discount.agreed().ifPresent(field -> field.fault("is the price of one build, and price_points asks for %s; take"
-                    .formatted(file.points) + " discount_percent, or leave one of the two out", top.faults()));
+    QuoteFile(Source source, Section top) {
+        draft = new DraftReader(source, top).quote();
+        objective = top.field("objective");
+        customer = top.oneOrList("customer").stream().map(Field::text).toList();
+        energy = top.section("energy").map(EnergyFields::read);
+        points = top.wholeIfAny("price_points", RequestBounds.PRICE_POINTS).orElse(0);
+        discount = DiscountFields.read(top);
+        if (points > 1) {
+            discount.agreed().ifPresent(field -> field.fault("is the price of one build, and price_points asks for %s; take"
+                    .formatted(points) + " discount_percent, or leave one of the two out", top.faults()));
         }
-        return file;
-    }
-
-    @Override
-    public Kind kind() {
-        return Kind.QUOTE;
     }
 
     @Override

@@ -3,24 +3,13 @@ package sledwright.request;
 import java.util.Optional;
 import sledwright.domain.Catalog;
 import sledwright.input.Faults;
-import sledwright.input.FaultsException;
 
 /** A request file as read, before it is held against a catalogue. */
 public sealed interface RequestFile permits QuoteFile, BuildFile, OrderFile, RestockFile, UpgradeFile {
-
-    Kind kind();
 
     /** The catalogue that the file names. */
     Optional<NamedCatalog> catalog();
 
     /** The job with every sku found and every amount in the catalogue's currency; empty, with faults, when something is unknown. */
     Optional<? extends Job> resolve(Catalog catalog, Faults faults);
-
-    /** @throws FaultsException with every fault */
-    default Job resolve(Catalog catalog) {
-        Faults faults = new Faults();
-        Optional<? extends Job> job = resolve(catalog, faults);
-        faults.throwIfAny();
-        return job.orElseThrow();
-    }
 }

@@ -1,6 +1,5 @@
 package sledwright.request;
 
-import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -30,18 +29,7 @@ public final class RequestReader {
      * @throws FaultsException with every fault of the request, of the overrides and of the catalogue
      */
     public static Job read(Source source, List<String> sets, Optional<CatalogSource> catalog, Collection<Kind> takes) {
-        return read(source, sets, catalog, takes, Optional.empty());
-    }
-
-    /**
-     * The same for an answer of another day than that of the catalogue's prices.
-     *
-     * @param today the day of the answer
-     * @throws FaultsException with every fault of the request, of the overrides and of the catalogue
-     */
-    public static Job read(Source source, List<String> sets, Optional<CatalogSource> catalog, Collection<Kind> takes,
-                           Optional<LocalDate> today) {
-        return read(source, sets, catalog, takes, found -> today.map(found::withToday).orElse(found));
+        return read(source, sets, catalog, takes, UnaryOperator.identity());
     }
 
     /**
@@ -70,19 +58,6 @@ public final class RequestReader {
     }
 
     /**
-     * Reads a request alone.
-     *
-     * @param sets overrides of keys, as {@code path=value}
-     * @throws FaultsException with every fault that shows without a catalogue
-     */
-    public static RequestFile open(Source source, List<String> sets) {
-        Faults faults = new Faults();
-        Optional<RequestFile> request = open(source, sets, Kind.READ, faults);
-        faults.throwIfAny();
-        return request.orElseThrow();
-    }
-
-    /**
      * Reads a request alone; empty, with faults, when it cannot be read.
      *
      * @param takes the kinds that the caller answers
@@ -101,16 +76,16 @@ public final class RequestReader {
 
     private static RequestFile read(Kind kind, Source source, Section top) {
         return switch (kind) {
-            case QUOTE -> QuoteFile.read(source, top);
-            case BUILD -> BuildFile.read(source, top);
-            case UPGRADE -> UpgradeFile.read(source, top);
-            case ORDER -> OrderFile.read(source, top);
-            case RESTOCK -> RestockFile.read(source, top);
+            case QUOTE -> new QuoteFile(source, top);
+            case BUILD -> new BuildFile(source, top);
+            case UPGRADE -> new UpgradeFile(source, top);
+            case ORDER -> new OrderFile(source, top);
+            case RESTOCK -> new RestockFile(source, top);
         };
     }
 
     private static Optional<Kind> kind(Section top, Collection<Kind> takes, Faults faults) {
-        List<String> kinds = Kind.labels(Kind.READ);
+        List<String> kinds = Kind.labels(List.of(Kind.values()));
         if (!top.has("kind")) {
             faults.add(top.place("kind"), "kind is missing; it is one of " + String.join(", ", kinds));
             return Optional.empty();

@@ -38,7 +38,7 @@ public final class RestockFile implements RequestFile {
     private final int samples;
     private final Optional<SupplyTable> supply;
 
-    private RestockFile(Source source, Section top) {
+    RestockFile(Source source, Section top) {
         catalog = NamedCatalog.read(top, source);
         name = top.text("name", source.plainName());
         horizonMonths = top.number("horizon_months", RequestBounds.HORIZON_MONTHS);
@@ -55,10 +55,6 @@ public final class RestockFile implements RequestFile {
         }
         classes = top.sections("classes").stream().map(section -> classDraft(source, section)).toList();
         requireNamesOnce(top);
-    }
-
-    static RestockFile read(Source source, Section top) {
-        return new RestockFile(source, top);
     }
 
     /** What suppliers offer: a table of its own, or listed in the request. */
@@ -139,11 +135,6 @@ public final class RestockFile implements RequestFile {
         if (top.has("classes") && classes.isEmpty()) {
             top.faults().add(place, "classes must list at least one class of orders");
         }
-    }
-
-    @Override
-    public Kind kind() {
-        return Kind.RESTOCK;
     }
 
     @Override

@@ -15,7 +15,7 @@ public final class UpgradeFile implements RequestFile {
     private final Draft draft;
     private final double tradeIn;
 
-    private UpgradeFile(Source source, Section top) {
+    UpgradeFile(Source source, Section top) {
         build = top.requiredSection("build").map(section -> {
             BuildDraft installed = BuildDraft.read(section);
             section.finish();
@@ -23,15 +23,6 @@ public final class UpgradeFile implements RequestFile {
         });
         draft = new DraftReader(source, top).upgrade();
         tradeIn = top.numberIfAny("trade_in", RequestBounds.TRADE_IN).orElse(0.0);
-    }
-
-    static UpgradeFile read(Source source, Section top) {
-        return new UpgradeFile(source, top);
-    }
-
-    @Override
-    public Kind kind() {
-        return Kind.UPGRADE;
     }
 
     @Override

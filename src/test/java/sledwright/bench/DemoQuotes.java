@@ -10,7 +10,9 @@ import java.util.stream.Stream;
 import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
+import sledwright.request.QuoteFile;
 import sledwright.request.RequestReader;
+import sledwright.samples.RequestFiles;
 
 /** The quotes among the demo's scenarios. */
 final class DemoQuotes {
@@ -24,7 +26,7 @@ final class DemoQuotes {
     static List<Path> files() throws IOException {
         try (Stream<Path> files = Files.list(SCENARIOS)) {
             return files.filter(file -> file.toString().endsWith(".yaml")).sorted()
-                    .filter(file -> RequestReader.open(Source.of(file), List.of()).kind() == Kind.QUOTE).toList();
+                    .filter(file -> RequestFiles.open(file) instanceof QuoteFile).toList();
         }
     }
 

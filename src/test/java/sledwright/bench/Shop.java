@@ -13,10 +13,9 @@ import java.util.stream.Stream;
 import sledwright.catalog.CatalogReader;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
-import sledwright.input.Source;
 import sledwright.request.Job;
-import sledwright.request.RequestReader;
 import sledwright.samples.CatalogGenerator;
+import sledwright.samples.RequestFiles;
 import sledwright.samples.RequestGenerator;
 
 /**
@@ -74,7 +73,7 @@ record Shop(String name, Catalog catalog, RequestGenerator requests, double read
             Path file = Files.createTempFile("sledwright-request", ".yaml");
             try {
                 Files.writeString(file, yaml);
-                return ((Job.Single) RequestReader.open(Source.of(file), List.of()).resolve(catalog)).request();
+                return ((Job.Single) RequestFiles.job(file, catalog)).request();
             } finally {
                 Files.delete(file);
             }

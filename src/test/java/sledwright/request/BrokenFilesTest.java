@@ -84,7 +84,7 @@ class BrokenFilesTest {
 
     private boolean refused(Path request, int seed, Path file) {
         try {
-            RequestReader.read(Source.of(request), List.of(), Optional.of(CatalogSource.of(work.resolve("shop"))), Kind.READ);
+            RequestReader.read(Source.of(request), List.of(), Optional.of(CatalogSource.of(work.resolve("shop"))), List.of(Kind.values()));
             return false;
         } catch (FaultsException faults) {
             assertThat(faults.faults()).as("seed " + seed).isNotEmpty().allMatch(fault -> !fault.message().isBlank());

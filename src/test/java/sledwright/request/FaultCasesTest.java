@@ -45,7 +45,7 @@ class FaultCasesTest {
         List<String> overrides = Files.exists(sets) ? Files.readAllLines(sets) : List.of();
         FaultsException thrown = catchThrowableOfType(FaultsException.class, () -> {
             if (Files.exists(request)) {
-                RequestReader.read(Source.of(request), overrides, Optional.of(CatalogSource.of(work.resolve("shop"))), Kind.READ);
+                RequestReader.read(Source.of(request), overrides, Optional.of(CatalogSource.of(work.resolve("shop"))), List.of(Kind.values()));
             } else {
                 CatalogReader.read(work.resolve("shop"));
             }

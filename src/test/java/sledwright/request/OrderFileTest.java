@@ -38,7 +38,7 @@ import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
-import sledwright.input.Source;
+import sledwright.samples.RequestFiles;
 
 /** The shop's prices are of 2025-03-31. */
 class OrderFileTest {
@@ -87,7 +87,7 @@ class OrderFileTest {
 
     private Job.Order job(String text, String... sets) throws IOException {
         Path file = Files.writeString(folder.resolve("spring.yaml"), text);
-        return (Job.Order) RequestReader.open(Source.of(file), List.of(sets)).resolve(CATALOG);
+        return (Job.Order) RequestFiles.job(file, CATALOG, sets);
     }
 
     private OrderRequest order(String text, String... sets) throws IOException {
@@ -119,7 +119,7 @@ class OrderFileTest {
                 OptionalInt.of(3), 1250, 75, Map.of("REED-F4", 1, "M16", 8)));
         assertThat(order(EVERYTHING).machines()).isEqualTo(9);
         assertThat(job(EVERYTHING).name()).isEqualTo("spring order");
-        assertThat(RequestReader.open(Source.of(folder.resolve("spring.yaml")), List.of()).catalog().orElseThrow().folder(new Faults())).contains(folder.resolveSibling("shop"));
+        assertThat(RequestFiles.open(folder.resolve("spring.yaml")).catalog().orElseThrow().folder(new Faults())).contains(folder.resolveSibling("shop"));
     }
 
     @Test

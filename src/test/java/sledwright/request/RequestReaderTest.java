@@ -42,6 +42,7 @@ import sledwright.domain.VolumeWish;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
 import sledwright.input.Source;
+import sledwright.samples.RequestFiles;
 
 class RequestReaderTest {
 
@@ -86,11 +87,11 @@ class RequestReaderTest {
     }
 
     private Request request(String text, String... sets) throws IOException {
-        return ((Job.Single) RequestReader.open(Source.of(file(text)), List.of(sets)).resolve(CATALOG)).request();
+        return ((Job.Single) RequestFiles.job(file(text), CATALOG, sets)).request();
     }
 
     private Build build(String text, String... sets) throws IOException {
-        return ((Job.Judge) RequestReader.open(Source.of(file(text)), List.of(sets)).resolve(CATALOG)).build();
+        return ((Job.Judge) RequestFiles.job(file(text), CATALOG, sets)).build();
     }
 
     @Test
@@ -159,8 +160,8 @@ class RequestReaderTest {
 
     @Test
     void catalogueIsFoundFromTheFilesFolder() throws IOException {
-        assertThat(RequestReader.open(Source.of(file(EVERYTHING)), List.of()).catalog().orElseThrow().folder(new Faults())).contains(folder.resolveSibling("shop"));
-        assertThat(RequestReader.open(Source.of(file(BUILD)), List.of()).catalog()).isEmpty();
+        assertThat(RequestFiles.open(file(EVERYTHING)).catalog().orElseThrow().folder(new Faults())).contains(folder.resolveSibling("shop"));
+        assertThat(RequestFiles.open(file(BUILD)).catalog()).isEmpty();
         Job job = RequestReader.read(Source.of(file("kind: quote\ncatalog: " + SHOP + "\n")), List.of(), Optional.empty(), List.of(Kind.QUOTE));
         assertThat(job.catalog().name()).isEqualTo("Reedmere Stores");
     }

@@ -25,9 +25,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Request;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
-import sledwright.input.Source;
 import sledwright.request.Job;
-import sledwright.request.RequestReader;
 
 class GeneratorsTest {
 
@@ -110,7 +108,7 @@ class GeneratorsTest {
         int asked = 0;
         for (long seed = 0; seed < 40; seed++) {
             Path file = Files.writeString(dir.resolve("request.yaml"), requests("catalogue").equipped(seed));
-            Request request = ((Job.Single) RequestReader.open(Source.of(file), List.of("alternatives=1", "limit=")).resolve(catalog)).request();
+            Request request = ((Job.Single) RequestFiles.job(file, catalog, "alternatives=1", "limit=")).request();
             if (!request.equipment().volumes().isEmpty() || !request.equipment().cards().isEmpty()) {
                 asked++;
                 built += search.run(request, Deadline.never()).ranked().isEmpty() ? 0 : 1;

@@ -1,2 +1,0 @@
-/** What a customer's mail says, as JSON. */
-package sledwright.report.mail;
