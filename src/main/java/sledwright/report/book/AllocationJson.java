@@ -54,20 +54,12 @@ public record AllocationJson(boolean applied, Map<String, Integer> counts, List<
     }
 
     /** How good it is; {@code leastCost} is null where it is not known. */
-    public record QualityJson(Sums found, Sums greedy, int leastBroken, int leastChanged, BigDecimal leastCost,
+    public record QualityJson(Allocated.Figures found, Allocated.Figures greedy, int leastBroken, int leastChanged, BigDecimal leastCost,
                               String currency) {
 
         private static QualityJson of(Allocated.Quality quality) {
-            return new QualityJson(Sums.of(quality.found()), Sums.of(quality.greedy()), quality.leastBroken(),
+            return new QualityJson(quality.found(), quality.greedy(), quality.leastBroken(),
                     quality.leastChanged(), quality.leastCost().orElse(null), quality.currency());
-        }
-    }
-
-    /** What one way of drawing anew comes to. */
-    public record Sums(int broken, int changed, BigDecimal cost) {
-
-        private static Sums of(Allocated.Figures figures) {
-            return new Sums(figures.broken(), figures.changed(), figures.cost());
         }
     }
 

@@ -3,7 +3,6 @@ package sledwright.report.order;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.OrderView;
@@ -92,11 +91,11 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
     }
 
     /** What all lines draw together. */
-    public record Drawn(List<LineJson> picks, List<DeliveryJson> suppliers, List<ScarceJson> scarce) {
+    public record Drawn(List<LineJson> picks, List<DeliveryJson> suppliers, List<OrderView.Scarce> scarce) {
 
         private static Drawn of(OrderView view) {
             return new Drawn(LineJson.all(view.contents().picks()), view.contents().suppliers().stream().map(DeliveryJson::of).toList(),
-                    view.contents().scarce().stream().map(scarce -> new ScarceJson(scarce.sku(), scarce.saves())).toList());
+                    view.contents().scarce());
         }
     }
 
@@ -108,16 +107,12 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
         }
     }
 
-    /** What one more unit of a part saves. */
-    public record ScarceJson(String sku, BigDecimal saves) {
-    }
-
     /** Why machines are missing. */
-    public record Short(boolean mostProved, boolean looked, List<CauseJson> causes, List<LackingJson> lacks, Later later) {
+    public record Short(boolean mostProved, boolean looked, List<CauseJson> causes, List<OrderView.Lack> lacks, Later later) {
 
         private static Short of(OrderView.Shortage shortage) {
             return new Short(shortage.most(), shortage.looked(), shortage.causes().stream().map(CauseJson::of).toList(),
-                    shortage.lacks().stream().map(LackingJson::of).toList(), shortage.later().map(Later::of).orElse(null));
+                    shortage.lacks(), shortage.later().map(Later::of).orElse(null));
         }
     }
 
@@ -126,14 +121,6 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
 
         private static CauseJson of(OrderView.Cause cause) {
             return new CauseJson(cause.limit(), cause.line().orElse(null), cause.message());
-        }
-    }
-
-    /** Units of a part that are missing. */
-    public record LackingJson(String sku, String description, int units, Map<String, Integer> byLine) {
-
-        private static LackingJson of(OrderView.Lack lack) {
-            return new LackingJson(lack.sku(), lack.description(), lack.units(), lack.byLine());
         }
     }
 

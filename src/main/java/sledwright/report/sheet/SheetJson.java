@@ -22,12 +22,12 @@ public record SheetJson(@JsonUnwrapped Head head, String notice, List<String> pr
     }
 
     /** The sheet of machines that are alike. */
-    public record MachineSheet(int machines, @JsonUnwrapped WhichJson which, @JsonUnwrapped Frame frame, @JsonUnwrapped Moved moved,
-                               @JsonUnwrapped Boards boards, @JsonUnwrapped Work bench, @JsonUnwrapped Checked checked) {
+    public record MachineSheet(int machines, @JsonUnwrapped WhichJson which, @JsonUnwrapped Frame frame,
+                               @JsonUnwrapped SheetView.Moved moved, @JsonUnwrapped Boards boards, @JsonUnwrapped Work bench,
+                               @JsonUnwrapped Checked checked) {
 
         private static MachineSheet of(SheetView.Sheet sheet) {
-            return new MachineSheet(sheet.machines(), WhichJson.of(sheet.which()), Frame.of(sheet.machine()),
-                    new Moved(sheet.moved().picks(), sheet.moved().pulled()),
+            return new MachineSheet(sheet.machines(), WhichJson.of(sheet.which()), Frame.of(sheet.machine()), sheet.moved(),
                     new Boards(sheet.boards().before().map(BoardJson::of).orElse(null), BoardJson.of(sheet.boards().after())),
                     Work.of(sheet.work()),
                     new Checked(ExpectedJson.of(sheet.checked().expected()), sheet.checked().records().stream().map(Fields::of).toList()));
@@ -57,10 +57,6 @@ public record SheetJson(@JsonUnwrapped Head head, String notice, List<String> pr
 
     /** The board when the work is done, and before it; that is null where machines are new. */
     public record Boards(BoardJson before, BoardJson board) {
-    }
-
-    /** What goes in and what comes out. */
-    public record Moved(List<SheetView.Pick> picks, List<SheetView.Pulled> pulled) {
     }
 
     /** What the bench does. */

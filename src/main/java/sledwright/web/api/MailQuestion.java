@@ -9,7 +9,7 @@ import sledwright.input.Source;
 import sledwright.input.Value;
 import sledwright.input.YamlReader;
 import sledwright.mail.Mails;
-import sledwright.report.mail.MailJson;
+import sledwright.report.text.Json;
 import sledwright.web.http.RefusedException;
 
 /** What a customer's mail says; the body has it under {@code mail}. */
@@ -30,7 +30,7 @@ final class MailQuestion {
             throw RefusedException.of(faults.all());
         }
         if (body.isPresent() && body.get().values().get("mail") instanceof Value.Scalar mail) {
-            return MailJson.of(Mails.read(mail.text(), shop, today.orElseGet(LocalDate::now)));
+            return Json.of(Mails.read(mail.text(), shop, today.orElseGet(LocalDate::now)));
         }
         throw RefusedException.of(400, "mail", "", "is missing: the text of the mail stands under this key");
     }
