@@ -8,7 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import sledwright.desk.CheckQuestion;
 import sledwright.desk.view.CheckView;
 import sledwright.report.check.CheckText;
 import sledwright.report.check.CheckCsv;
@@ -41,8 +40,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output();
-        CheckView view = Replies.answer(shared.desk().check(shared.request(file, "build", sets),
-                new CheckQuestion(sets)));
+        CheckView view = Replies.answer(shared.desk().check(shared.request(file, "build", sets), sets));
         output.write(Renderings.of(screen -> CheckText.of(view, screen), () -> CheckJson.of(view), () -> CheckCsv.of(view)));
         return view.valid() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }

@@ -8,7 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import sledwright.desk.OrderQuestion;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.ForCustomers;
 import sledwright.desk.view.OrderAnswer;
@@ -91,8 +90,8 @@ final class OrderCommand implements Callable<Integer> {
 
     private OrderAnswer answer() {
         try (Interrupt interrupt = Interrupt.listen(shared.terminal().err())) {
-            return Replies.answer(shared.desk().order(shared.request(file, "order", sets), new OrderQuestion(sets),
-                    shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(shared.terminal().err()))));
+            return Replies.answer(shared.desk().order(shared.request(file, "order", sets), sets,
+                    shared.watched().until(interrupt::isAsked)));
         }
     }
 }

@@ -83,7 +83,7 @@ final class SheetCommand implements Callable<Integer> {
         try (Interrupt interrupt = Interrupt.listen(shared.terminal().err())) {
             return Replies.answer(shared.desk().sheet(shared.request(file, "quote", sets),
                     new SheetQuestion(sets, rank == null ? OptionalInt.empty() : OptionalInt.of(rank)),
-                    shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(shared.terminal().err()))));
+                    shared.watched().until(interrupt::isAsked)));
         }
     }
 

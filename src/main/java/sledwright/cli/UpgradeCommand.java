@@ -8,7 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import sledwright.desk.UpgradeQuestion;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.ForCustomers;
 import sledwright.desk.view.UpgradeAnswer;
@@ -51,8 +50,8 @@ final class UpgradeCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output();
         Audience audience = readership.of(shared.format());
-        UpgradeAnswer answer = Replies.answer(shared.desk().upgrade(shared.request(file, "upgrade", sets),
-                new UpgradeQuestion(sets), shared.terms()));
+        UpgradeAnswer answer = Replies.answer(shared.desk().upgrade(shared.request(file, "upgrade", sets), sets,
+                shared.terms()));
         if (readership.refuses(answer.view().day(), audience, shared.terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }

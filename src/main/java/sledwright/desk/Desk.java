@@ -40,7 +40,9 @@ import sledwright.restock.Levels;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.Restocker;
 
-/** The one place where questions are answered. */
+/**
+ * The one place where questions are answered; {@code sets} are keys to answer with in place of the request's own, as {@code path=value}.
+ */
 public final class Desk {
 
     private final Optional<CatalogSource> given;
@@ -121,8 +123,8 @@ public final class Desk {
     }
 
     /** Whether a build breaks rules, and which. */
-    public Reply<CheckView> check(Source source, CheckQuestion asked) {
-        return read(source, asked.sets(), Kind.BUILD, Job.Judge.class).map(job -> new Checking(job).view());
+    public Reply<CheckView> check(Source source, List<String> sets) {
+        return read(source, sets, Kind.BUILD, Job.Judge.class).map(job -> new Checking(job).view());
     }
 
     /** What money buys, for a request of kind {@code quote}. */
@@ -131,16 +133,16 @@ public final class Desk {
     }
 
     /** Lines of machines filled from one stock; the listener receives {@link Progress.Found}. */
-    public Reply<OrderAnswer> order(Source source, OrderQuestion asked, Terms terms) {
+    public Reply<OrderAnswer> order(Source source, List<String> sets, Terms terms) {
         long came = System.nanoTime();
         // Orders may have thousands of lines, which take their time to read.
-        return read(source, asked.sets(), Kind.ORDER, Job.Order.class)
+        return read(source, sets, Kind.ORDER, Job.Order.class)
                 .map(job -> Ordering.answer(job, search(job), terms.after(Duration.ofNanos(System.nanoTime() - came))));
     }
 
     /** The least to spend so that machines which stand reach a target. */
-    public Reply<UpgradeAnswer> upgrade(Source source, UpgradeQuestion asked, Terms terms) {
-        return read(source, asked.sets(), Kind.UPGRADE, Job.Upgrade.class)
+    public Reply<UpgradeAnswer> upgrade(Source source, List<String> sets, Terms terms) {
+        return read(source, sets, Kind.UPGRADE, Job.Upgrade.class)
                 .map(job -> new UpgradeAnswer(new Upgrading(job, terms).view(), job));
     }
 

@@ -5,15 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
-import sledwright.desk.CheckQuestion;
 import sledwright.desk.CompareQuestion;
 import sledwright.desk.Desk;
-import sledwright.desk.OrderQuestion;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.Reply;
 import sledwright.desk.RestockQuestion;
 import sledwright.desk.Terms;
-import sledwright.desk.UpgradeQuestion;
 import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.CompareAnswer;
@@ -69,7 +66,7 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
                     OptionKey.flag("steps", "Say what more or less of each requirement and what each wish costs, and at which prices of its"
                             + " parts the best build stays the best.")), SECONDS, false, Inquiry::quote),
             new Inquiry("check", "Every rule that a build breaks.", "build", taking(), SECONDS, false, (desk, source, options, terms) ->
-                    desk.check(source, new CheckQuestion(options.texts("set"))).map(CheckJson::of)),
+                    desk.check(source, options.texts("set")).map(CheckJson::of)),
             new Inquiry("compare", "What money buys.", "quote", taking(FOR, STALE,
                     OptionKey.texts("figure", "Compare this figure. May stand several times; otherwise all."),
                     OptionKey.texts("over", "Weigh this cost: price, or total, which needs energy. May stand several times."),
@@ -120,12 +117,12 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
     }
 
     private static Reply<String> order(Desk desk, Source source, QueryOptions options, Terms terms) {
-        return desk.order(source, new OrderQuestion(options.texts("set")), terms)
+        return desk.order(source, options.texts("set"), terms)
                 .map(OrderAnswer::view).map(view -> OrderJson.of(shown(view, view.day(), ForCustomers::of, options)));
     }
 
     private static Reply<String> upgrade(Desk desk, Source source, QueryOptions options, Terms terms) {
-        return desk.upgrade(source, new UpgradeQuestion(options.texts("set")), terms).map(UpgradeAnswer::view)
+        return desk.upgrade(source, options.texts("set"), terms).map(UpgradeAnswer::view)
                 .map(view -> UpgradeJson.of(shown(view, view.day(), ForCustomers::of, options)));
     }
 

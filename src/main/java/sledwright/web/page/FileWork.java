@@ -2,14 +2,11 @@ package sledwright.web.page;
 
 import java.util.List;
 import java.util.Map;
-import sledwright.desk.CheckQuestion;
 import sledwright.desk.Desk;
-import sledwright.desk.OrderQuestion;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.Reply;
 import sledwright.desk.RestockQuestion;
 import sledwright.desk.Terms;
-import sledwright.desk.UpgradeQuestion;
 import sledwright.input.Faults;
 import sledwright.input.Source;
 import sledwright.input.Value;
@@ -53,11 +50,11 @@ final class FileWork {
     private static Reply<String> text(String kind, Desk desk, Source source, Terms terms) {
         List<String> none = List.of();
         return switch (kind) {
-            case "order" -> desk.order(source, new OrderQuestion(none), terms).map(answer -> OrderText.of(answer.view(), Screen.PLAIN));
+            case "order" -> desk.order(source, none, terms).map(answer -> OrderText.of(answer.view(), Screen.PLAIN));
             case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms).map(view -> RestockText.of(view, Screen.PLAIN));
-            case "upgrade" -> desk.upgrade(source, new UpgradeQuestion(none), terms)
+            case "upgrade" -> desk.upgrade(source, none, terms)
                     .map(answer -> UpgradeText.of(answer.view(), Screen.PLAIN));
-            case "build" -> desk.check(source, new CheckQuestion(none)).map(view -> CheckText.of(view, Screen.PLAIN));
+            case "build" -> desk.check(source, none).map(view -> CheckText.of(view, Screen.PLAIN));
             default -> desk.quote(source, new QuoteQuestion(none, none, true), terms)
                     .map(answer -> QuoteText.of(answer.view(), Screen.PLAIN));
         };

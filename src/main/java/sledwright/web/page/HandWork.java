@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.eclipse.jetty.util.Fields;
-import sledwright.desk.CheckQuestion;
 import sledwright.desk.Terms;
 import sledwright.desk.view.CheckView;
 import sledwright.input.Faults;
@@ -35,7 +34,7 @@ final class HandWork {
 
     /** The build's board with every rule that it breaks; {@code beside} of the query is the price that it is compared with. */
     static String board(Source source, Fields query, ShopState shop, Terms terms) {
-        CheckView view = DeskReplies.of(shop.desk().check(source, new CheckQuestion(List.of())));
+        CheckView view = DeskReplies.of(shop.desk().check(source, List.of()));
         return HandPiece.of(view, shop.catalog(), tree(source), beside(query).map(price -> new HandPiece.Origin(origin(query), price)));
     }
 

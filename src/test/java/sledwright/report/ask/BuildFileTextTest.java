@@ -8,7 +8,6 @@ import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import sledwright.desk.CheckQuestion;
 import sledwright.desk.Desk;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.Reply;
@@ -28,7 +27,7 @@ class BuildFileTextTest {
                 new QuoteQuestion(List.of("alternatives=1"), List.of(), false), Terms.within(Duration.ofSeconds(30)))).answer();
         var build = answer.view().alternatives().get(0).build();
         String file = BuildFileText.of(build);
-        Reply<CheckView> reply = desk.check(Source.of("a page", file.getBytes(StandardCharsets.UTF_8)), new CheckQuestion(List.of()));
+        Reply<CheckView> reply = desk.check(Source.of("a page", file.getBytes(StandardCharsets.UTF_8)), List.of());
         assertThat(reply).as(file).isInstanceOf(Reply.Answered.class);
         CheckView judged = ((Reply.Answered<CheckView>) reply).answer();
         assertThat(judged.violations()).as(file).isEmpty();

@@ -12,7 +12,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sledwright.catalog.CatalogReader;
-import sledwright.desk.CheckQuestion;
 import sledwright.desk.Desk;
 import sledwright.desk.Reply;
 import sledwright.desk.view.CheckView;
@@ -31,7 +30,7 @@ class HandPieceTest {
         Path shop = Folders.copy(Folders.SHOP, folder);
         Files.writeString(shop.resolve("catalog.yaml"), "document: { locale: de }\n", StandardOpenOption.APPEND);
         Catalog catalog = CatalogReader.read(shop);
-        Reply<CheckView> checked = Desk.of(catalog).check(Source.of("a page", BUILD.getBytes(StandardCharsets.UTF_8)), new CheckQuestion(List.of()));
+        Reply<CheckView> checked = Desk.of(catalog).check(Source.of("a page", BUILD.getBytes(StandardCharsets.UTF_8)), List.of());
         assertThat(checked).isInstanceOf(Reply.Answered.class);
         String page = HandPiece.of(((Reply.Answered<CheckView>) checked).answer(), catalog, "{}", Optional.empty());
         assertThat(page).contains("the request asks for 1 network card.", "the request asks for 100,5\u00a0GB.", "462,50").doesNotContain("Netzwerkkarte");
