@@ -1,7 +1,6 @@
 package sledwright.cli;
 
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -14,7 +13,7 @@ import sledwright.book.Book;
         sortOptions = false,
         description = "Copies the whole book into a new file, which its owner alone can read, while others go on writing. To go back to it,"
                 + " put it in the book's place while nobody uses the book.")
-final class BookBackupCommand implements Callable<Integer> {
+final class BookBackupCommand extends ResultCommand {
 
     @Parameters(paramLabel = "FILE", description = "Where nothing is yet.")
     private Path file;
@@ -22,12 +21,9 @@ final class BookBackupCommand implements Callable<Integer> {
     @Mixin
     private BookOptions options;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        try (Book book = BookOpening.open(shared)) {
+        try (Book book = BookOpening.open(shared())) {
             book.backup(file);
         }
         return ExitCode.DONE;

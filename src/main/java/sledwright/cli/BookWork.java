@@ -2,7 +2,6 @@ package sledwright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine.Mixin;
 import sledwright.book.Book;
@@ -14,13 +13,10 @@ import sledwright.report.book.BookText;
 import sledwright.report.text.Screen;
 
 /** A command on the book of quotes, which is open while it works. */
-abstract class BookWork implements Callable<Integer> {
+abstract class BookWork extends ResultCommand {
 
     @Mixin
     private BookOptions options;
-
-    @Mixin
-    private SharedOptions shared;
 
     private final Format[] beside;
 
@@ -31,10 +27,10 @@ abstract class BookWork implements Callable<Integer> {
 
     @Override
     public final Integer call() {
-        Output output = shared.output(beside);
+        Output output = shared().output(beside);
         prepare();
-        try (Book book = BookOpening.open(shared)) {
-            return work(book, options.signature(shared), output);
+        try (Book book = BookOpening.open(shared())) {
+            return work(book, options.signature(shared()), output);
         }
     }
 
@@ -45,13 +41,9 @@ abstract class BookWork implements Callable<Integer> {
     /** Does it, writes what comes of it and returns the exit code. */
     abstract int work(Book book, Signature by, Output output);
 
-    final SharedOptions shared() {
-        return shared;
-    }
-
     /** The catalogue's folder, which must be named. */
     final Path folder() {
-        return shared.folder(null, "--catalog");
+        return shared().folder(null, "--catalog");
     }
 
     /** Writes where a quote stands after a step. */

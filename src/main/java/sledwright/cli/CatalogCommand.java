@@ -1,9 +1,7 @@
 package sledwright.cli;
 
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.CatalogDesk;
 import sledwright.desk.view.CatalogView;
@@ -27,18 +25,15 @@ import sledwright.report.catalog.CatalogJson;
             "  sledwright catalog catalogs/heronfold-yard --format json",
             "",
             "A folder that is called new, import, export or diff is named as ./import."})
-final class CatalogCommand implements Callable<Integer> {
+final class CatalogCommand extends ResultCommand {
 
     @Parameters(paramLabel = "DIR", arity = "0..1", description = "The catalogue's folder; or name it with --catalog.")
     private Path folder;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output();
-        CatalogView view = Replies.answer(CatalogDesk.check(shared.folder(folder, "DIR")));
+        Output output = shared().output();
+        CatalogView view = Replies.answer(CatalogDesk.check(shared().folder(folder, "DIR")));
         output.write(Renderings.of(screen -> CatalogText.of(view, screen), () -> CatalogJson.of(view), () -> CatalogCsv.of(view)));
         return ExitCode.DONE;
     }

@@ -3,9 +3,7 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.CatalogDesk;
 import sledwright.desk.view.DifferenceView;
@@ -26,7 +24,7 @@ import sledwright.report.intake.DifferenceReport;
             "",
             "Example:",
             "  sledwright catalog diff last-week this-week scenarios/render-node.yaml scenarios/cache-node.yaml"})
-final class CatalogDiffCommand implements Callable<Integer> {
+final class CatalogDiffCommand extends ResultCommand {
 
     @Parameters(index = "0", paramLabel = "OLD", description = "The older catalogue's folder.")
     private Path before;
@@ -37,14 +35,11 @@ final class CatalogDiffCommand implements Callable<Integer> {
     @Parameters(index = "2..*", paramLabel = "REQUEST", description = "Requests of kind quote.")
     private List<Path> requests = new ArrayList<>();
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output();
+        Output output = shared().output();
         DifferenceView view = Replies.answer(CatalogDesk.difference(before, after, requests.stream().map(Source::of).toList(),
-                shared.terms()));
+                shared().terms()));
         output.write(Renderings.of(screen -> DifferenceReport.text(view, screen), () -> DifferenceJson.of(view),
                 () -> DifferenceReport.csv(view)));
         return ExitCode.DONE;

@@ -1,9 +1,7 @@
 package sledwright.cli;
 
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogTable;
@@ -23,7 +21,7 @@ import sledwright.report.intake.TableSheet;
             "",
             "Example:",
             "  sledwright catalog export catalogs/heronfold-yard --as offers --format xlsx --output offers.xlsx"})
-final class CatalogExportCommand implements Callable<Integer> {
+final class CatalogExportCommand extends ResultCommand {
 
     @Parameters(paramLabel = "DIR", arity = "0..1", description = "The catalogue's folder; or name it with --catalog.")
     private Path folder;
@@ -32,13 +30,10 @@ final class CatalogExportCommand implements Callable<Integer> {
             description = "The table: offers, memory, processors, drives, cards or extras.")
     private CatalogTable table;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output(Format.XLSX);
-        TableExport export = Replies.answer(CatalogDesk.export(shared.folder(folder, "DIR"), table));
+        Output output = shared().output(Format.XLSX);
+        TableExport export = Replies.answer(CatalogDesk.export(shared().folder(folder, "DIR"), table));
         output.write(Renderings.of(screen -> export.csv(), () -> TableSheet.json(export), export::csv)
                 .andBytes(Format.XLSX, () -> TableSheet.workbook(export)));
         return ExitCode.DONE;

@@ -2,9 +2,7 @@ package sledwright.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogTable;
@@ -29,7 +27,7 @@ import sledwright.report.intake.ImportReport;
             "",
             "Example:",
             "  sledwright catalog import prices.xlsx --as offers --mapping prices.yaml --into catalogs/heronfold-yard"})
-final class CatalogImportCommand implements Callable<Integer> {
+final class CatalogImportCommand extends ResultCommand {
 
     @Parameters(paramLabel = "FILE", description = "The list: .xlsx, .csv, .tsv or .txt.")
     private Path file;
@@ -55,13 +53,10 @@ final class CatalogImportCommand implements Callable<Integer> {
     @Option(names = "--skip-faulty", description = "Take the other rows when some cannot be taken.")
     private boolean skipFaulty;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output();
-        ImportView view = Replies.answer(CatalogDesk.importList(shared.folder(into, "--into"), new ImportQuestion(table, Source.of(file),
+        Output output = shared().output();
+        ImportView view = Replies.answer(CatalogDesk.importList(shared().folder(into, "--into"), new ImportQuestion(table, Source.of(file),
                 Optional.ofNullable(mapping).map(Source::of), Optional.ofNullable(sheet), apply, skipFaulty)));
         output.write(Renderings.of(screen -> ImportReport.text(view, screen), () -> ImportJson.of(view), () -> ImportReport.csv(view)));
         return view.made().refused().isEmpty() || skipFaulty ? ExitCode.DONE : ExitCode.INPUT_FAULT;

@@ -2,10 +2,8 @@ package sledwright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.CatalogDesk;
 import sledwright.report.catalog.NewShopJson;
@@ -22,19 +20,16 @@ import sledwright.report.text.Csv;
             "",
             "Example:",
             "  sledwright catalog new my-shop"})
-final class CatalogNewCommand implements Callable<Integer> {
+final class CatalogNewCommand extends ResultCommand {
 
     @Parameters(paramLabel = "DIR", arity = "0..1", description = "The folder; or name it with --catalog.")
     private Path folder;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output();
-        Path named = shared.folder(folder, "DIR");
-        List<String> files = Replies.answer(CatalogDesk.begin(named, shared.day()));
+        Output output = shared().output();
+        Path named = shared().folder(folder, "DIR");
+        List<String> files = Replies.answer(CatalogDesk.begin(named, shared().day()));
         output.write(Renderings.of(screen -> text(named, files), () -> NewShopJson.of(named.toString(), files),
                 () -> Csv.write(List.of("file"), files.stream().map(file -> List.<Object>of(file)).toList())));
         return ExitCode.DONE;

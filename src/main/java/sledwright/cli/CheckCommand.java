@@ -3,9 +3,7 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.view.CheckView;
@@ -25,7 +23,7 @@ import sledwright.report.check.CheckJson;
             "  sledwright check scenarios/build-valid.yaml",
             "  sledwright check scenarios/build-broken.yaml --format json",
             "  sledwright check scenarios/build-valid.yaml --set limit.inlet_c=31"})
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand extends ResultCommand {
 
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A build: a file with 'kind: build'." + RequestInput.FILE)
     private Path file;
@@ -34,13 +32,10 @@ final class CheckCommand implements Callable<Integer> {
             description = "Judge with this value in place of the file's, such as limit.inlet_c=30. Repeatable.")
     private List<String> sets = new ArrayList<>();
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output();
-        CheckView view = Replies.answer(shared.desk().check(shared.request(file, "build", sets), sets));
+        Output output = shared().output();
+        CheckView view = Replies.answer(shared().desk().check(shared().request(file, "build", sets), sets));
         output.write(Renderings.of(screen -> CheckText.of(view, screen), () -> CheckJson.of(view), () -> CheckCsv.of(view)));
         return view.valid() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,7 +38,7 @@ import sledwright.report.compare.CompareJson;
             "  sledwright compare scenarios/cache-node.yaml --by-platform",
             "  sledwright compare scenarios/cache-node.yaml --years 4 --price-per-kwh 0.28 --duty 0.6",
             "  sledwright compare scenarios/cache-node.yaml --format html --output cache-node.html"})
-final class CompareCommand implements Callable<Integer> {
+final class CompareCommand extends ResultCommand {
 
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote'." + RequestInput.FILE)
     private Path file;
@@ -79,17 +78,14 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private Readership readership;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output(Format.HTML, Format.SVG, Format.XLSX);
-        Audience audience = readership.of(shared.format());
-        CompareAnswer answer = Replies.answer(shared.desk().compare(shared.request(file, "quote", sets),
+        Output output = shared().output(Format.HTML, Format.SVG, Format.XLSX);
+        Audience audience = readership.of(shared().format());
+        CompareAnswer answer = Replies.answer(shared().desk().compare(shared().request(file, "quote", sets),
                 new CompareQuestion(allSets(), figures, costs, platforms, byPlatform, together == null ? OptionalDouble.empty()
-                : OptionalDouble.of(together)), shared.terms()));
-        if (readership.refuses(answer.view().day(), audience, shared.terminal())) {
+                : OptionalDouble.of(together)), shared().terms()));
+        if (readership.refuses(answer.view().day(), audience, shared().terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }
         CompareView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());

@@ -3,9 +3,7 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.view.LabelView;
@@ -32,7 +30,7 @@ import sledwright.report.label.LabelText;
             "  sledwright label '16GB 2Rx4 PC4-2400T-RA1-11' '8GB 2Rx4 PC3L-12800R-11-13-E2'",
             "  sledwright label --file labels.txt --format csv",
             "  sledwright label --spd dump.bin"})
-final class LabelCommand implements Callable<Integer> {
+final class LabelCommand extends ResultCommand {
 
     @Parameters(paramLabel = "TEXT", arity = "0..*", description = "Labels, such as '16GB 2Rx4 PC4-2400T-RA1-11'.")
     private List<String> texts = new ArrayList<>();
@@ -47,28 +45,25 @@ final class LabelCommand implements Callable<Integer> {
     @Option(names = "--skip-faulty", description = "Take the other labels and files when some cannot be read.")
     private boolean skipFaulty;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
         if (texts.isEmpty() && files.isEmpty() && spds.isEmpty()) {
             throw new UsageException("name a label, such as '16GB 2Rx4 PC4-2400T-RA1-11', or a file with --file or --spd");
         }
-        Output output = shared.output();
+        Output output = shared().output();
         LabelAnswer answer = Replies.answer(Desk.label(new LabelQuestion(texts, files.stream().map(Source::of).toList(),
                 spds.stream().map(Source::of).toList(), skipFaulty)));
-        answer.skipped().forEach(fault -> shared.terminal().err().println("sledwright: skipped: " + Visible.of(fault.toString())));
+        answer.skipped().forEach(fault -> shared().terminal().err().println("sledwright: skipped: " + Visible.of(fault.toString())));
         LabelView view = answer.view();
         output.write(Renderings.of(screen -> LabelText.of(view, screen), () -> LabelJson.of(view), () -> csv(view)));
         return ExitCode.DONE;
     }
 
     private String csv(LabelView view) {
-        shared.terminal().err().println("sledwright: left empty in each row: power_w, which no label states; a catalogue needs it");
-        view.passedOver().forEach((from, words) -> shared.terminal().err()
+        shared().terminal().err().println("sledwright: left empty in each row: power_w, which no label states; a catalogue needs it");
+        view.passedOver().forEach((from, words) -> shared().terminal().err()
                 .printf("sledwright: ignored in %s: %s%n", from, String.join(" ", words)));
-        view.gaps().forEach((sku, columns) -> shared.terminal().err()
+        view.gaps().forEach((sku, columns) -> shared().terminal().err()
                 .printf("sledwright: left empty in the row of %s: %s%n", sku, String.join(", ", columns)));
         return LabelCsv.of(view);
     }

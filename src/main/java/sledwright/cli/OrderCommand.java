@@ -3,7 +3,6 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -35,7 +34,7 @@ import sledwright.report.order.OrderText;
             "  sledwright order scenarios/short-order.yaml --set lines.reports.machines=4",
             "  sledwright order scenarios/sled-rack-order.yaml --format csv -o picks.csv",
             "  sledwright order scenarios/branch-offices-order.yaml --format pdf -o quote.pdf"})
-final class OrderCommand implements Callable<Integer> {
+final class OrderCommand extends ResultCommand {
 
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "Lines of machines: a file with 'kind: order', or the"
             + " number of a quote in the book, such as 2026-0001." + RequestInput.FILE)
@@ -48,14 +47,11 @@ final class OrderCommand implements Callable<Integer> {
     @Mixin
     private Readership readership;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output(Format.HTML, Format.PDF, Format.XLSX, Format.EML);
-        Audience audience = readership.of(shared.format());
-        readership.requireCustomer(shared.format(), audience);
+        Output output = shared().output(Format.HTML, Format.PDF, Format.XLSX, Format.EML);
+        Audience audience = readership.of(shared().format());
+        readership.requireCustomer(shared().format(), audience);
         if (RequestInput.isOfBook(file)) {
             return kept(output, audience);
         }
@@ -68,16 +64,16 @@ final class OrderCommand implements Callable<Integer> {
             throw new UsageException("%s is a quote of the book, which is printed as it was kept, without --set.".formatted(file)
                     + "\nMaybe run 'sledwright book revise %s --set KEY=VALUE'.".formatted(file));
         }
-        BookOpening.Ordered ordered = BookOpening.order(file.toString(), audience, shared);
+        BookOpening.Ordered ordered = BookOpening.order(file.toString(), audience, shared());
         if (ordered.answer().isPresent()) {
             return write(output, ordered.answer().get(), audience);
         }
-        output.write(Renderings.asKept(shared.format(), ordered.paper().orElseThrow()));
+        output.write(Renderings.asKept(shared().format(), ordered.paper().orElseThrow()));
         return ExitCode.DONE;
     }
 
     private int write(Output output, OrderAnswer answer, Audience audience) {
-        if (readership.refuses(answer.view().day(), audience, shared.terminal())) {
+        if (readership.refuses(answer.view().day(), audience, shared().terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }
         OrderView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
@@ -89,9 +85,9 @@ final class OrderCommand implements Callable<Integer> {
     }
 
     private OrderAnswer answer() {
-        try (Interrupt interrupt = Interrupt.listen(shared.terminal().err())) {
-            return Replies.answer(shared.desk().order(shared.request(file, "order", sets), sets,
-                    shared.watched().until(interrupt::isAsked)));
+        try (Interrupt interrupt = Interrupt.listen(shared().terminal().err())) {
+            return Replies.answer(shared().desk().order(shared().request(file, "order", sets), sets,
+                    shared().watched().until(interrupt::isAsked)));
         }
     }
 }

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,7 +38,7 @@ import sledwright.report.quote.QuoteText;
             "  sledwright quote scenarios/render-farm.yaml --format json --output farm.json",
             "  sledwright quote scenarios/render-farm.yaml --format pdf --output farm.pdf",
             "  sledwright quote scenarios/render-farm.yaml --format eml --output farm.eml"})
-final class QuoteCommand implements Callable<Integer> {
+final class QuoteCommand extends ResultCommand {
 
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote', or the number of"
             + " a quote in the book, such as 2026-0001, which is printed as it was kept." + RequestInput.FILE)
@@ -68,9 +67,6 @@ final class QuoteCommand implements Callable<Integer> {
     @Mixin
     private Readership readership;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
         return batch == null ? one() : all();
@@ -82,12 +78,12 @@ final class QuoteCommand implements Callable<Integer> {
             throw new UsageException(skip < 0 ? "--skip must be at least 0."
                     : "name one file, not %s and --batch %s".formatted(file, batch));
         }
-        shared.requireNoResult("--batch writes JSON to standard output; leave --format and --output out.");
+        shared().requireNoResult("--batch writes JSON to standard output; leave --format and --output out.");
         Audience audience = readership.of(Format.JSON);
         requireFitting(audience);
-        Desk desk = shared.keptDesk();
+        Desk desk = shared().keptDesk();
         QuoteQuestion question = new QuoteQuestion(sets, whyNot, steps);
-        int faulty = new Batch(shared.terminal(), request -> desk.quote(request, question, shared.terms())
+        int faulty = new Batch(shared().terminal(), request -> desk.quote(request, question, shared().terms())
                 .map(answer -> {
                     readership.refusal(answer.view().day(), audience).ifPresent(refusal -> {
                         throw new UsageException(refusal);
@@ -102,15 +98,15 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private int one() {
-        Output output = shared.output(Format.HTML, Format.PDF, Format.EML);
-        Audience audience = readership.of(shared.format());
+        Output output = shared().output(Format.HTML, Format.PDF, Format.EML);
+        Audience audience = readership.of(shared().format());
         requireFitting(audience);
         if (RequestInput.isOfBook(file)) {
             return kept(output, audience);
         }
-        QuoteAnswer answer = Replies.answer(shared.desk().quote(shared.request(file, "quote", sets),
-                new QuoteQuestion(sets, whyNot, steps), shared.terms()));
-        if (readership.refuses(answer.view().day(), audience, shared.terminal())) {
+        QuoteAnswer answer = Replies.answer(shared().desk().quote(shared().request(file, "quote", sets),
+                new QuoteQuestion(sets, whyNot, steps), shared().terms()));
+        if (readership.refuses(answer.view().day(), audience, shared().terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }
         QuoteView view = seenBy(audience, answer);
@@ -128,16 +124,16 @@ final class QuoteCommand implements Callable<Integer> {
             throw new UsageException("%s is a quote of the book, which is printed as it was kept, without --set, --why-not and --steps."
                     .formatted(file) + "\nMaybe run 'sledwright book revise %s --set KEY=VALUE'.".formatted(file));
         }
-        output.write(Renderings.asKept(shared.format(), BookOpening.paper(file.toString(), audience, shared)));
+        output.write(Renderings.asKept(shared().format(), BookOpening.paper(file.toString(), audience, shared())));
         return ExitCode.DONE;
     }
 
     /** What the shop asks itself is not answered to the customer. */
     private void requireFitting(Audience audience) {
-        boolean document = Set.of(Format.HTML, Format.PDF, Format.EML).contains(shared.format());
-        readership.requireCustomer(shared.format(), audience);
+        boolean document = Set.of(Format.HTML, Format.PDF, Format.EML).contains(shared().format());
+        readership.requireCustomer(shared().format(), audience);
         if (document && steps) {
-            throw new UsageException("--steps is not written as %s.\nMaybe take --format text.".formatted(shared.format()));
+            throw new UsageException("--steps is not written as %s.\nMaybe take --format text.".formatted(shared().format()));
         }
         if (audience == Audience.CUSTOMER && (steps || !whyNot.isEmpty())) {
             throw new UsageException("--%s is not for the customer's eyes.\nMaybe add --for shop.".formatted(steps ? "steps" : "why-not"));

@@ -3,10 +3,8 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IDefaultValueProvider;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
@@ -33,7 +31,7 @@ import sledwright.report.restock.RestockText;
             "  sledwright restock scenarios/spring-restock.yaml",
             "  sledwright restock scenarios/spring-restock.yaml --set budget=4000",
             "  sledwright restock scenarios/spring-restock.yaml --levels --format json"})
-final class RestockCommand implements Callable<Integer> {
+final class RestockCommand extends ResultCommand {
 
     /** A plan takes longer than a quote. */
     static final class MoreTime implements IDefaultValueProvider {
@@ -54,15 +52,12 @@ final class RestockCommand implements Callable<Integer> {
     @Option(names = "--levels", description = "Show for each part that is used at how many units to buy again.")
     private boolean levels;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output(Format.HTML, Format.XLSX);
-        RestockView view = Replies.answer(shared.desk()
-                .restock(shared.request(file, "restock", sets), new RestockQuestion(sets, levels),
-                shared.watched()));
+        Output output = shared().output(Format.HTML, Format.XLSX);
+        RestockView view = Replies.answer(shared().desk()
+                .restock(shared().request(file, "restock", sets), new RestockQuestion(sets, levels),
+                shared().watched()));
         output.write(Renderings.of(screen -> RestockText.of(view, screen), () -> RestockJson.of(view), () -> RestockCsv.of(view))
                 .and(Format.HTML, () -> RestockPage.of(view)).andBytes(Format.XLSX, () -> RestockSheets.of(view)));
         return ExitCode.DONE;

@@ -4,9 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.SheetQuestion;
@@ -37,7 +35,7 @@ import sledwright.report.sheet.Sheets;
             "  sledwright sheet scenarios/render-node.yaml --rank 2 --format pdf -o sheet.pdf",
             "  sledwright sheet scenarios/sled-in-place.yaml --format html -o sheet.html",
             "  sledwright sheet scenarios/sled-rack-order.yaml --format pdf -o sheets.pdf"})
-final class SheetCommand implements Callable<Integer> {
+final class SheetCommand extends ResultCommand {
 
     @Parameters(paramLabel = "FILE", arity = "0..1",
             description = "A file with 'kind: build', 'kind: quote', 'kind: upgrade' or 'kind: order', or the number of a quote in the"
@@ -52,12 +50,9 @@ final class SheetCommand implements Callable<Integer> {
             description = "Work as if the file had this value, such as require.cores=24. Repeatable.")
     private List<String> sets = new ArrayList<>();
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output(Format.HTML, Format.PDF, Format.SVG);
+        Output output = shared().output(Format.HTML, Format.PDF, Format.SVG);
         SheetAnswer answer = answer();
         if (answer instanceof SheetAnswer.Work work) {
             SheetView view = Sheets.of(work);
@@ -65,10 +60,10 @@ final class SheetCommand implements Callable<Integer> {
             output.write(Renderings.of(screen -> SheetText.of(view, screen), () -> SheetJson.of(view), () -> SheetCsv.of(view))
                     .and(Format.HTML, () -> SheetHtml.of(view, head)).andBytes(Format.PDF, () -> Pdf.of(SheetHtml.of(view, head), head))
                     .and(Format.SVG, () -> SheetSvg.of(view)));
-            view.notice().filter(missing -> view.source() == SheetView.Source.ORDER).ifPresent(shared.terminal().err()::println);
+            view.notice().filter(missing -> view.source() == SheetView.Source.ORDER).ifPresent(shared().terminal().err()::println);
             return view.source() == SheetView.Source.ORDER && view.notice().isPresent() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
         }
-        why(answer).forEach(shared.terminal().err()::println);
+        why(answer).forEach(shared().terminal().err()::println);
         return ExitCode.NO_VALID_BUILD;
     }
 
@@ -78,12 +73,12 @@ final class SheetCommand implements Callable<Integer> {
                 throw new UsageException("%s is a quote of the book; its sheet is of what was chosen of it, without --rank and --set"
                         .formatted(file));
             }
-            return BookOpening.sheet(file.toString(), shared);
+            return BookOpening.sheet(file.toString(), shared());
         }
-        try (Interrupt interrupt = Interrupt.listen(shared.terminal().err())) {
-            return Replies.answer(shared.desk().sheet(shared.request(file, "quote", sets),
+        try (Interrupt interrupt = Interrupt.listen(shared().terminal().err())) {
+            return Replies.answer(shared().desk().sheet(shared().request(file, "quote", sets),
                     new SheetQuestion(sets, rank == null ? OptionalInt.empty() : OptionalInt.of(rank)),
-                    shared.watched().until(interrupt::isAsked)));
+                    shared().watched().until(interrupt::isAsked)));
         }
     }
 

@@ -3,7 +3,6 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -30,7 +29,7 @@ import sledwright.report.upgrade.UpgradeText;
             "  sledwright upgrade scenarios/sled-in-place.yaml",
             "  sledwright upgrade scenarios/sled-in-place.yaml --set trade_in=0",
             "  sledwright upgrade scenarios/sled-in-place.yaml --format json"})
-final class UpgradeCommand implements Callable<Integer> {
+final class UpgradeCommand extends ResultCommand {
 
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A machine and a target: a file with 'kind: upgrade'."
             + RequestInput.FILE)
@@ -43,16 +42,13 @@ final class UpgradeCommand implements Callable<Integer> {
     @Mixin
     private Readership readership;
 
-    @Mixin
-    private SharedOptions shared;
-
     @Override
     public Integer call() {
-        Output output = shared.output();
-        Audience audience = readership.of(shared.format());
-        UpgradeAnswer answer = Replies.answer(shared.desk().upgrade(shared.request(file, "upgrade", sets), sets,
-                shared.terms()));
-        if (readership.refuses(answer.view().day(), audience, shared.terminal())) {
+        Output output = shared().output();
+        Audience audience = readership.of(shared().format());
+        UpgradeAnswer answer = Replies.answer(shared().desk().upgrade(shared().request(file, "upgrade", sets), sets,
+                shared().terms()));
+        if (readership.refuses(answer.view().day(), audience, shared().terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }
         UpgradeView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
