@@ -1,6 +1,7 @@
 package sledwright.catalog.intake;
 
 import java.util.List;
+import java.util.Locale;
 import sledwright.input.Place;
 
 /**
@@ -14,20 +15,14 @@ public record Change(List<String> key, Kind kind, List<Edit> edits, Place place)
 
     /** What becomes of a row. */
     public enum Kind {
-        ADDED("added"), CHANGED("changed"),
+        ADDED, CHANGED,
         /** The list replaces what stood here and no longer names the lot: none of it is available. */
-        SOLD_OUT("sold out"),
+        SOLD_OUT,
         /** The list replaces what stood here and names the lot without this price break. */
-        REMOVED("removed");
-
-        private final String label;
-
-        Kind(String label) {
-            this.label = label;
-        }
+        REMOVED;
 
         public String label() {
-            return label;
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
     }
 

@@ -1,6 +1,7 @@
 package sledwright.desk.view;
 
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.Optional;
 import sledwright.domain.Lot;
 
@@ -17,16 +18,10 @@ public record Line(Kind kind, String sku, String description, Optional<Source> s
 
     /** What a line pays for. */
     public enum Kind {
-        PART("part"), LABOUR("labour"), LICENCE("licence"), CREDIT("credit");
-
-        private final String label;
-
-        Kind(String label) {
-            this.label = label;
-        }
+        PART, LABOUR, LICENCE, CREDIT;
 
         public String label() {
-            return label;
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -36,16 +37,10 @@ public record BoardView(List<Socket> sockets, String firstSlot, EquipmentView eq
 
     /** What a slot is to the hands. */
     public enum State {
-        FILLED("filled"), EMPTY("empty"), COVERED("covered"), NO_PROCESSOR("no processor");
-
-        private final String label;
-
-        State(String label) {
-            this.label = label;
-        }
+        FILLED, EMPTY, COVERED, NO_PROCESSOR;
 
         public String label() {
-            return label;
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
     }
 

@@ -2,6 +2,7 @@ package sledwright.report.sheet;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -24,16 +25,10 @@ public record SheetView(String request, Source source, OptionalInt rank, List<Sh
 
     /** What a sheet is made from. */
     public enum Source {
-        BUILD("build"), QUOTE("quote"), UPGRADE("upgrade"), ORDER("order");
-
-        private final String label;
-
-        Source(String label) {
-            this.label = label;
-        }
+        BUILD, QUOTE, UPGRADE, ORDER;
 
         public String label() {
-            return label;
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 
