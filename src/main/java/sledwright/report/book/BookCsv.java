@@ -1,6 +1,5 @@
 package sledwright.report.book;
 
-import java.util.ArrayList;
 import java.util.List;
 import sledwright.book.HistoryEntry;
 import sledwright.book.SavedQuote;
@@ -18,13 +17,10 @@ public final class BookCsv {
     }
 
     private static List<Object> row(SavedQuote quote) {
-        List<Object> row = new ArrayList<>(List.of(quote.number().toString(), quote.state().label(), quote.customer(),
-                quote.offered().name(), quote.offered().version(), quote.offered().chosen(), quote.offered().machines()));
-        row.add(quote.offered().price().map(Object.class::cast).orElse(""));
-        row.addAll(List.of(quote.offered().currency(), quote.days().madeOn().toString(),
-                quote.days().validUntil().map(Object::toString).orElse(""),
-                quote.days().heldUntil().map(Object::toString).orElse(""), quote.note(), quote.reason()));
-        return row;
+        return List.of(quote.number().toString(), quote.state().label(), quote.customer(), quote.offered().name(),
+                quote.offered().version(), quote.offered().chosen(), quote.offered().machines(), Csv.cell(quote.offered().price()),
+                quote.offered().currency(), quote.days().madeOn().toString(), quote.days().validUntil().map(Object::toString).orElse(""),
+                quote.days().heldUntil().map(Object::toString).orElse(""), quote.note(), quote.reason());
     }
 
     public static String history(List<HistoryEntry> entries) {

@@ -21,7 +21,7 @@ public final class DemandReport {
                 rows.add(List.of(one.name(), month + 1, demand.from().plusMonths(month).toString(), one.months().asked().get(month),
                         one.months().bought().get(month), one.months().unmet().get(month), one.orders().get(month),
                         one.winRate().isEmpty() ? "" : Numbers.decimal(one.winRate().getAsDouble()),
-                        one.accepted().map(Object.class::cast).orElse(""), demand.currency()));
+                        Csv.cell(one.accepted()), demand.currency()));
             }
         }
         return Csv.write(List.of("class", "month", "from", "asked", "bought", "unmet", "orders", "win_rate", "price_accepted", "currency"),

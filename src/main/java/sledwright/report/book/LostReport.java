@@ -87,21 +87,15 @@ public final class LostReport {
     public static String csv(PastDemand demand) {
         return Csv.write(List.of("number", "customer", "state", "reason", "price", "would_pay", "too_dear", "above_others", "currency"),
                 demand.lost().stream().map(one -> {
-            List<Object> row = row(one);
+            List<Object> row = new ArrayList<>(row(one));
             row.add(demand.currency());
             return row;
         }).toList());
     }
 
     private static List<Object> row(Lost one) {
-        List<Object> row = new ArrayList<>(List.of(one.quote().number().toString(), one.quote().customer(), one.quote().state().label(),
-                one.reason()));
-        List.of(one.price(), one.wouldPay(), one.tooDear(), one.aboveOthers()).forEach(amount -> row.add(cell(amount)));
-        return row;
-    }
-
-    private static Object cell(Optional<BigDecimal> amount) {
-        return amount.map(Object.class::cast).orElse("");
+        return List.of(one.quote().number().toString(), one.quote().customer(), one.quote().state().label(), one.reason(),
+                Csv.cell(one.price()), Csv.cell(one.wouldPay()), Csv.cell(one.tooDear()), Csv.cell(one.aboveOthers()));
     }
 
     /** Both tables as a workbook. */
@@ -109,8 +103,8 @@ public final class LostReport {
         int digits = Math.max(0, Currency.getInstance(demand.currency()).getDefaultFractionDigits());
         WorkbookSheet reasons = new WorkbookSheet("Reasons", List.of(Column.of("reason"), Column.of("quotes"),
                 Column.amounts(TOO_DEAR, digits), Column.amounts(ABOVE, digits)),
-                reasons(demand).stream().map(one -> List.<Object>of(one.reason(), one.quotes(), cell(one.tooDear()),
-                cell(one.aboveOthers()))).toList());
+                reasons(demand).stream().map(one -> List.<Object>of(one.reason(), one.quotes(), Csv.cell(one.tooDear()),
+                Csv.cell(one.aboveOthers()))).toList());
         WorkbookSheet quotes = new WorkbookSheet("Quotes", List.of(Column.of("number"), Column.of("customer"), Column.of("state"),
                 Column.of("reason"), Column.amounts("price", digits), Column.amounts("would pay", digits),
                 Column.amounts(TOO_DEAR, digits), Column.amounts(ABOVE, digits)), demand.lost().stream().map(LostReport::row)

@@ -1,6 +1,5 @@
 package sledwright.report.book;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -41,12 +40,9 @@ public final class ReviewReport {
     }
 
     public static String csv(List<Reviewed> all) {
-        return Csv.write(List.of("number", "customer", "outcome", "was", "is", "currency", "sold_out"), all.stream().map(one -> {
-            List<Object> row = new ArrayList<>(List.of(one.quote().number().toString(), one.quote().customer(), one.outcome().label()));
-            row.add(one.quote().offered().price().map(Object.class::cast).orElse(""));
-            row.add(one.now().map(Object.class::cast).orElse(""));
-            row.addAll(List.of(one.quote().offered().currency(), String.join("; ", one.soldOut())));
-            return row;
-        }).toList());
+        return Csv.write(List.of("number", "customer", "outcome", "was", "is", "currency", "sold_out"), all.stream().map(one ->
+                List.of(one.quote().number().toString(), one.quote().customer(), one.outcome().label(),
+                Csv.cell(one.quote().offered().price()), Csv.cell(one.now()), one.quote().offered().currency(),
+                String.join("; ", one.soldOut()))).toList());
     }
 }

@@ -6,6 +6,7 @@ import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Lacks;
 import sledwright.explain.conflict.Relaxation;
+import sledwright.report.text.Json;
 import sledwright.words.Sentence;
 
 /** Why there is no build, or no more, as JSON: conflicts, ways out, what the catalogue lacks. */
@@ -42,11 +43,7 @@ public record ExplanationJson(List<ConflictJson> conflicts, List<RelaxationJson>
     public record ChangeJson(String key, String sku, String from, String to) {
 
         private static ChangeJson of(Relaxation.Change change) {
-            return new ChangeJson(change.key(), change.sku().orElse(null), value(change.from()), value(change.to()));
-        }
-
-        private static String value(String text) {
-            return text.isEmpty() ? null : text;
+            return new ChangeJson(change.key(), change.sku().orElse(null), Json.unlessEmpty(change.from()), Json.unlessEmpty(change.to()));
         }
     }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
 import sledwright.desk.view.Line;
+import sledwright.report.text.Json;
 
 /** One line of what is paid for, as JSON. */
 public record LineJson(String kind, String sku, String description, @JsonUnwrapped From from, int quantity, @JsonUnwrapped Paid paid) {
@@ -12,11 +13,7 @@ public record LineJson(String kind, String sku, String description, @JsonUnwrapp
     public record From(String lot, String supplier, String condition, Integer leadDays) {
 
         private static From of(Line.Source source) {
-            return new From(shown(source.lot()), shown(source.supplier()), source.condition(), source.leadDays());
-        }
-
-        private static String shown(String text) {
-            return text.isEmpty() ? null : text;
+            return new From(Json.unlessEmpty(source.lot()), Json.unlessEmpty(source.supplier()), source.condition(), source.leadDays());
         }
     }
 

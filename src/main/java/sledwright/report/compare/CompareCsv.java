@@ -2,7 +2,6 @@ package sledwright.report.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
@@ -44,10 +43,11 @@ public final class CompareCsv {
         return FitoutCells.between(List.of(view.topic().request(), curve.status().label(), view.topic().currency(),
                 curve.axes().figure().label(),
                 curve.axes().cost().label(), curve.axes().platform().orElse(""), point.cost(), Numbers.decimal(point.figure()),
-                or(point.perUnit()), or(point.extra().map(Extra::cost)), or(point.extra().map(extra -> Numbers.decimal(extra.figure()))),
-                or(point.extra().map(Extra::perUnit)), String.valueOf(point.marks().knee()), String.valueOf(point.marks().bestPerUnit()),
+                Csv.cell(point.perUnit()), Csv.cell(point.extra().map(Extra::cost)),
+                Csv.cell(point.extra().map(extra -> Numbers.decimal(extra.figure()))), Csv.cell(point.extra().map(Extra::perUnit)),
+                String.valueOf(point.marks().knee()), String.valueOf(point.marks().bestPerUnit()),
                 String.valueOf(point.marks().foremost()), String.valueOf(point.marks().proved()), point.paid().price(),
-                or(point.paid().energy()), or(point.paid().energy().map(energy -> point.paid().total())), point.build(),
+                Csv.cell(point.paid().energy()), Csv.cell(point.paid().energy().map(energy -> point.paid().total())), point.build(),
                 build.bare().platform(),
                 build.bare().processorSku().orElse(""), build.bare().processors(), build.bare().cooling().orElse(""),
                 build.bare().supply().orElse(""),
@@ -55,10 +55,7 @@ public final class CompareCsv {
                 List.of(figures.cores(), figures.memoryGb(),
                 Numbers.decimal(figures.usableGb()), figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()),
                 Numbers.decimal(figures.throughput()), String.valueOf(figures.throughputEstimated()),
-                Numbers.decimal(figures.loadW()), or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), build.leadDays()));
-    }
-
-    private static Object or(Optional<?> value) {
-        return value.<Object>map(found -> found).orElse("");
+                Numbers.decimal(figures.loadW()), Csv.cell(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()),
+                build.leadDays()));
     }
 }

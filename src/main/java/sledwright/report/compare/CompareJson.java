@@ -97,10 +97,6 @@ public record CompareJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, 
     }
 
     public static String of(CompareView view) {
-        return Json.of(record(view));
-    }
-
-    private static CompareJson record(CompareView view) {
         List<Numbered> builds = new ArrayList<>();
         for (BuildView build : view.builds()) {
             builds.add(new Numbered(builds.size() + 1, BuildJson.Dated.of(build, view.day())));
@@ -108,10 +104,10 @@ public record CompareJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, 
         EnergyJson energy = view.scope().energy().map(paid ->
                 new EnergyJson(Numbers.decimal(paid.years()), view.scope().pricePerKwh().orElse(null),
                 Numbers.decimal(paid.duty()))).orElse(null);
-        return new CompareJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
+        return Json.of(new CompareJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
                 view.topic().machines()), DayJson.of(view.day()),
                 new Scope(energy, view.scope().discount().percent().orElse(null), view.scope().byPlatform()),
                 view.curves().stream().map(Curve::of).toList(),
-                view.together().map(Together::of).orElse(null), builds);
+                view.together().map(Together::of).orElse(null), builds));
     }
 }

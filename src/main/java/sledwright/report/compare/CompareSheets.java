@@ -17,6 +17,7 @@ import sledwright.report.build.BuildText;
 import sledwright.report.offer.EquipmentWords;
 import sledwright.report.offer.OfferLine;
 import sledwright.report.page.Wording;
+import sledwright.report.text.Csv;
 import sledwright.report.workbook.WorkbookSheet;
 import sledwright.report.workbook.WorkbookSheet.Column;
 import sledwright.report.workbook.Workbooks;
@@ -78,12 +79,12 @@ public final class CompareSheets {
         BuildView build = view.build(point.build());
         return List.of(said.figure(curve.axes().figure()), said.cost(curve.axes().cost()),
                 curve.axes().platform().orElse(words.say("compare.all")), point.cost(),
-                Numbers.decimal(point.figure()), curve.axes().figure().unitAfter(""), or(point.perUnit()),
-                or(point.extra().map(CompareView.Extra::cost)),
-                or(point.extra().map(extra -> Numbers.decimal(extra.figure()))), or(point.extra().map(CompareView.Extra::perUnit)),
+                Numbers.decimal(point.figure()), curve.axes().figure().unitAfter(""), Csv.cell(point.perUnit()),
+                Csv.cell(point.extra().map(CompareView.Extra::cost)), Csv.cell(point.extra().map(extra -> Numbers.decimal(extra.figure()))),
+                Csv.cell(point.extra().map(CompareView.Extra::perUnit)),
                 point.marks().knee(), point.marks().bestPerUnit(), point.marks().foremost(), point.marks().proved(), point.paid().price(),
-                or(point.paid().energy()),
-                or(point.paid().energy().map(energy -> point.paid().total())), point.build(), build.bare().platform(),
+                Csv.cell(point.paid().energy()),
+                Csv.cell(point.paid().energy().map(energy -> point.paid().total())), point.build(), build.bare().platform(),
                 said.processors(build), BuildText.memory(build));
     }
 
@@ -98,7 +99,7 @@ public final class CompareSheets {
         List<List<Object>> rows = new ArrayList<>();
         for (BuildView build : view.builds()) {
             Figures figures = build.figures();
-            rows.add(List.of(rows.size() + 1, or(build.price()), build.count(), build.bare().platform(),
+            rows.add(List.of(rows.size() + 1, Csv.cell(build.price()), build.count(), build.bare().platform(),
                     build.bare().processorSku().orElse(""), build.bare().processors(), build.bare().cooling().orElse(""),
                     build.bare().supply().orElse(""),
                     build.bare().supplies(), BuildText.modules(build.heaviest().modules()), equipment.joined(build.heaviest().fitout()),
@@ -106,7 +107,7 @@ public final class CompareSheets {
                     Numbers.decimal(figures.usableGb()),
                     figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()),
                     figures.throughputEstimated(), Numbers.decimal(figures.loadW()),
-                    or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), figures.spareSlots(), build.leadDays()));
+                    Csv.cell(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), figures.spareSlots(), build.leadDays()));
         }
         return new WorkbookSheet(words.say("compare.machines"), columns, rows);
     }
@@ -126,11 +127,11 @@ public final class CompareSheets {
                 Optional<Line.Source> source = line.source();
                 OfferLine.Goods goods = OfferLine.goods(line);
                 List<Object> cells = new ArrayList<>(List.of(number, goods.sku(), goods.shownName(words),
-                        goods.shownCondition(words), or(source.map(Line.Source::leadDays)), line.quantity(),
+                        goods.shownCondition(words), Csv.cell(source.map(Line.Source::leadDays)), line.quantity(),
                         line.unitPrice(), line.total()));
                 if (lots) {
                     cells.addAll(List.of(source.map(Line.Source::lot).orElse(""), source.map(Line.Source::supplier).orElse(""),
-                            or(source.flatMap(Line.Source::unitCost))));
+                            Csv.cell(source.flatMap(Line.Source::unitCost))));
                 }
                 rows.add(cells);
             }
@@ -149,9 +150,5 @@ public final class CompareSheets {
                 List.<Object>of(words.say("compare.x.duty"), Numbers.decimal(energy.duty())))));
         said.notes(shop.stationery()).forEach(note -> rows.add(List.of(note.term(), note.meaning())));
         return new WorkbookSheet(words.say("book.about"), columns("book.what", "book.says"), rows);
-    }
-
-    private static Object or(Optional<?> value) {
-        return value.<Object>map(found -> found).orElse("");
     }
 }

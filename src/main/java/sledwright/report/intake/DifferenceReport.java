@@ -100,12 +100,12 @@ public final class DifferenceReport {
         view.difference().parts().forEach(part -> rows.add(List.of("part", part.move().label(), part.sku(), "", "", "", "", "", "")));
         view.difference().offers()
                 .forEach(offer -> rows.add(List.of("offer", offer.move().label(), offer.sku(), offer.lot(), offer.minQuantity(),
-                offer.before().<Object>map(report::amount).orElse(""), offer.after().<Object>map(report::amount).orElse(""),
-                offer.before().<Object>map(Terms::available).orElse(""), offer.after().<Object>map(Terms::available).orElse(""))));
+                Csv.cell(offer.before().map(report::amount)), Csv.cell(offer.after().map(report::amount)),
+                Csv.cell(offer.before().map(Terms::available)), Csv.cell(offer.after().map(Terms::available)))));
         view.requests().forEach(request -> rows.add(List.of("request", request.changesBuild() ? "another build"
                 : request.changesPrice() ? "another price"
-                : "unchanged", request.name(), "", "", request.before().price().<Object>map(price -> price).orElse(""),
-                request.after().price().<Object>map(price -> price).orElse(""), "", "")));
+                : "unchanged", request.name(), "", "", Csv.cell(request.before().price()),
+                Csv.cell(request.after().price()), "", "")));
         return Csv.write(List.of("kind", "change", "name", "lot", "min_quantity", "price_before", "price_after", "available_before",
                 "available_after"), rows);
     }

@@ -1,6 +1,5 @@
 package sledwright.report.offer;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -92,13 +91,8 @@ public final class AskedWords {
             wishes.add(words.say(price, words.say("sum.with", words.money(shop.amount(limit.taxed().get().most())),
                     shop.stationery().tax().name())));
         } else {
-            limit.price().ifPresent(most -> wishes.add(words.say(price, net(shop.amount(most)))));
+            limit.price().ifPresent(most -> wishes.add(words.say(price, PriceSums.net(words.money(shop.amount(most)), shop, words))));
         }
-    }
-
-    private String net(BigDecimal amount) {
-        return shop.stationery().tax().percent().isEmpty() ? words.money(amount)
-                : words.say("price.before", words.money(amount), shop.stationery().tax().name());
     }
 
     private String either(List<String> items) {

@@ -143,13 +143,8 @@ public final class OrderPage {
                 words.counted(view.topic().machines(), "machines"), words.list(lacking)));
         view.shortage().get().causes().forEach(cause -> said.add(cause.message()));
         view.shortage().get().later().ifPresent(later -> said.add(words.say("order.short.later",
-                words.day(view.day().in(later.leadDays())), net(later.price()))));
+                words.day(view.day().in(later.leadDays())), PriceSums.net(words.money(later.price()), shop, words))));
         return said;
-    }
-
-    private String net(BigDecimal amount) {
-        return shop.stationery().tax().percent().isEmpty() ? words.money(amount)
-                : words.say("price.before", words.money(amount), shop.stationery().tax().name());
     }
 
     List<Row> rows() {
@@ -207,11 +202,7 @@ public final class OrderPage {
         return new BuildPart(line.builds().size() == 1 ? "" : named(line, group),
                 new MachineFacts(words, view.day()).of(build, asked.request().limit()),
                 new PriceList(lists.lines(OfferLine.of(build.lines(), part -> Lines.place(part, shop))),
-                        List.of(new OfferPage.Sum(net(lists.total(build.count())), words.money(price), true))));
-    }
-
-    private String net(String label) {
-        return shop.stationery().tax().percent().isEmpty() ? label : words.say("price.before", label, shop.stationery().tax().name());
+                        List.of(new OfferPage.Sum(PriceSums.net(lists.total(build.count()), shop, words), words.money(price), true))));
     }
 
     private EnclosurePart enclosure(Housed housed) {
@@ -222,7 +213,7 @@ public final class OrderPage {
                 .map(sled -> words.say("order.sled", words.figure(sled.machine()), sled.bay())).collect(Collectors.joining(", ")))));
         return new EnclosurePart(words.say("order.enclosure", housed.number(), fed(housed)), sleds,
                 new PriceList(lists.lines(OfferLine.of(housed.lines(), part -> Lines.place(part, shop))),
-                        List.of(new OfferPage.Sum(net(words.say("sum.total")), words.money(housed.price()), true))));
+                        List.of(new OfferPage.Sum(PriceSums.net(words.say("sum.total"), shop, words), words.money(housed.price()), true))));
     }
 
     private List<DeliveryRow> deliveries() {

@@ -17,6 +17,7 @@ import sledwright.desk.view.OrderView.Housed;
 import sledwright.domain.Catalog;
 import sledwright.metrics.Figures;
 import sledwright.report.page.Wording;
+import sledwright.report.text.Csv;
 import sledwright.report.workbook.WorkbookSheet;
 import sledwright.report.workbook.WorkbookSheet.Column;
 import sledwright.report.workbook.Workbooks;
@@ -110,7 +111,7 @@ public final class OrderWorkbook {
                 source.<Object>map(from -> view.day().in(from.leadDays())).orElse(""), part.quantity(), part.unitPrice(), part.total()));
         if (lots) {
             cells.addAll(List.of(source.map(Line.Source::lot).orElse(""), source.map(Line.Source::supplier).orElse(""),
-                    source.flatMap(Line.Source::unitCost).<Object>map(cost -> cost).orElse("")));
+                    Csv.cell(source.flatMap(Line.Source::unitCost))));
         }
         return cells;
     }

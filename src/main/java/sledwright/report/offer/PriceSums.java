@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import sledwright.desk.view.Payment;
+import sledwright.domain.Catalog;
 import sledwright.report.page.Wording;
 
 /** The sums under a price list: the price, what is taken off it, the tax, and last what is to be paid. */
@@ -21,6 +22,11 @@ final class PriceSums {
         Map<String, String> worded = new LinkedHashMap<>();
         amounts(pays, total, words).forEach((label, amount) -> worded.put(label, words.money(amount)));
         return worded;
+    }
+
+    /** An amount in words, and that it is before tax where the shop names one. */
+    static String net(String amount, Catalog shop, Wording words) {
+        return shop.stationery().tax().percent().isEmpty() ? amount : words.say("price.before", amount, shop.stationery().tax().name());
     }
 
     /** The same amounts as numbers. */

@@ -10,6 +10,7 @@ import sledwright.desk.view.OrderView;
 import sledwright.desk.view.OrderView.Delivery;
 import sledwright.domain.Lot;
 import sledwright.report.page.Wording;
+import sledwright.report.text.Csv;
 import sledwright.report.workbook.WorkbookSheet;
 import sledwright.report.workbook.WorkbookSheet.Column;
 
@@ -54,14 +55,13 @@ final class PurchaseSheets {
                 units += line.quantity();
             }
         }
-        rows.add(List.of(words.say("sum.total"), "", "", "", units, "", total.<Object>map(sum -> sum).orElse(""), ""));
+        rows.add(List.of(words.say("sum.total"), "", "", "", units, "", Csv.cell(total), ""));
         return new WorkbookSheet(WorkbookSheet.nameOf("%s %s %s".formatted(words.say("book.purchase"), number, supplier)), columns, rows);
     }
 
     private List<Object> row(Line line, Source source, Optional<BigDecimal> cost) {
         return List.of(line.sku(), line.description(), words.say("condition." + source.condition()), source.lot(), line.quantity(),
-                source.unitCost().<Object>map(each -> each).orElse(""), cost.<Object>map(sum -> sum).orElse(""),
-                view.day().in(source.leadDays()));
+                Csv.cell(source.unitCost()), Csv.cell(cost), view.day().in(source.leadDays()));
     }
 
     private static boolean isSame(String one, String other) {

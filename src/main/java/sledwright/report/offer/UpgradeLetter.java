@@ -114,14 +114,10 @@ public final class UpgradeLetter {
         return view.whole().map(whole -> {
             String extra = whole.extra().map(more -> words.say(more.signum() < 0 ? "upgrade.whole.less" : more.signum() == 0
                     ? "upgrade.whole.same" : "upgrade.whole.more", words.money(more.abs()))).orElse(words.say("upgrade.whole.only"));
-            String paid = net(words.money(whole.spend()));
+            String paid = PriceSums.net(words.money(whole.spend()), shop, words);
             return extra + " " + (whole.credit().signum() == 0 ? words.say("upgrade.whole.price", paid)
                     : words.say("upgrade.whole.old", paid, words.money(whole.price()), words.money(whole.credit())));
         });
-    }
-
-    private String net(String amount) {
-        return shop.stationery().tax().percent().isEmpty() ? amount : words.say("price.before", amount, shop.stationery().tax().name());
     }
 
     private void add(Bought whole) {

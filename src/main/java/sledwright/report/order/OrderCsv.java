@@ -97,8 +97,8 @@ public final class OrderCsv {
     private void add(Line paid, String line, Object machine, Object build, Object enclosure, Object bay, String slots) {
         rows.add(List.of(view.topic().request(), view.proof().status().label(), view.topic().currency(), paid.kind().label(), line, machine,
                 build, enclosure, bay, paid.sku(), paid.description(), paid.source().map(Line.Source::lot).orElse(""), paid.source()
-                .map(Line.Source::supplier).orElse(""), paid.source().map(Line.Source::condition).orElse(""), paid.source()
-                .<Object>map(Line.Source::leadDays).orElse(""), slots, paid.source().flatMap(Line.Source::unitCost)
-                .<Object>map(cost -> cost).orElse(""), paid.quantity(), paid.unitPrice(), paid.total()));
+                .map(Line.Source::supplier).orElse(""), paid.source().map(Line.Source::condition).orElse(""),
+                Csv.cell(paid.source().map(Line.Source::leadDays)), slots, Csv.cell(paid.source().flatMap(Line.Source::unitCost)),
+                paid.quantity(), paid.unitPrice(), paid.total()));
     }
 }

@@ -133,17 +133,13 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
     }
 
     public static String of(OrderView view) {
-        return Json.of(record(view));
-    }
-
-    private static OrderJson record(OrderView view) {
         String ended = switch (view.proof().ended()) {
             case PROVED -> "proved";
             case TIME -> "time";
             case NOTHING_LEFT -> "nothing-left";
             case KEPT -> "kept";
         };
-        return new OrderJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
+        return Json.of(new OrderJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
                 new Proof(view.proof().best().orElse(null), view.proof().bound().orElse(null), view.proof().gapPercent().orElse(null),
                 ended,
                 view.proof().doubts().causes().stream().sorted().map(Doubts.Cause::label).toList(), view.proof().doubts().tooLarge()),
@@ -152,6 +148,6 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
                 view.cost().delivery(), PaymentJson.of(view.sale()), new Weighed(view.cost().charge(), view.cost().worth())),
                 DayJson.of(view.day()), view.contents().lines().stream().map(line -> LineFilled.of(line, view.day())).toList(),
                 view.contents().enclosures().stream().map(Enclosed::of).toList(), Drawn.of(view),
-                view.shortage().map(Short::of).orElse(null));
+                view.shortage().map(Short::of).orElse(null)));
     }
 }

@@ -35,7 +35,7 @@ public final class QuoteCsv {
         BuildView build = alternative.build();
         Figures figures = build.figures();
         return FitoutCells.between(List.of(alternative.rank(), view.topic().request(), view.proof().status().label(), build.count(),
-                build.price().<Object>map(price -> price).orElse(""), view.topic().currency(), build.bare().platform(),
+                Csv.cell(build.price()), view.topic().currency(), build.bare().platform(),
                 build.bare().processorSku().orElse(""),
                 build.bare().processors(), build.bare().cooling().orElse(""), build.bare().supply().orElse(""), build.bare().supplies(),
                 BuildText.modules(build.heaviest().modules())), FitoutCells.of(build.heaviest().fitout()),
@@ -45,12 +45,10 @@ public final class QuoteCsv {
                 String.valueOf(figures.throughputEstimated()), Numbers.decimal(figures.loadW()),
                 figures.wallW().isPresent() ? Numbers.decimal(figures.wallW().getAsDouble()) : "", Numbers.decimal(figures.baseGhz()),
                 Numbers.decimal(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
-                alternative.weighed().priceLessWorth().<Object>map(amount -> amount).orElse(""),
-                alternative.weighed().energy().<Object>map(amount -> amount).orElse(""),
-                alternative.total().<Object>map(amount -> amount).orElse(""),
-                alternative.sale().pays().percent().<Object>map(percent -> percent).orElse(""), alternative.sale().pays().net(),
-                alternative.sale().pays().tax().<Object>map(Payment.Tax::amount).orElse(""), alternative.sale().pays().gross(),
-                alternative.sale().earned().filter(Earnings::isKnown).<Object>map(Earnings::margin).orElse(""),
+                Csv.cell(alternative.weighed().priceLessWorth()), Csv.cell(alternative.weighed().energy()), Csv.cell(alternative.total()),
+                Csv.cell(alternative.sale().pays().percent()), alternative.sale().pays().net(),
+                Csv.cell(alternative.sale().pays().tax().map(Payment.Tax::amount)), alternative.sale().pays().gross(),
+                Csv.cell(alternative.sale().earned().filter(Earnings::isKnown).map(Earnings::margin)),
                 Sentence.joined(" ", alternative.sentences()).toString()));
     }
 }

@@ -82,11 +82,7 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
     }
 
     public static String of(QuoteView view) {
-        return Json.of(record(view));
-    }
-
-    private static QuoteJson record(QuoteView view) {
-        return new QuoteJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
+        return Json.of(new QuoteJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
                 view.proof().best().orElse(null),
                 view.proof().bound().orElse(null), view.objective().label(), view.topic().machines()), DayJson.of(view.day()),
                 view.alternatives().stream().map(one -> Alternative.of(one, view)).toList(), new Completeness(view.complete(),
@@ -94,6 +90,6 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
                 view.explanation().whyNot().stream().map(WhyNotJson::of).toList(), ExplanationJson.of(view.explanation()),
                 new Beyond(view.outlook().moreWork().map(MoreWorkJson::of).orElse(null),
                 view.outlook().tooMany().map(TooManyJson::of).orElse(null),
-                        view.outlook().steps().map(StepsJson::of).orElse(null)));
+                        view.outlook().steps().map(StepsJson::of).orElse(null))));
     }
 }

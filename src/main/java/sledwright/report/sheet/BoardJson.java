@@ -7,6 +7,7 @@ import sledwright.domain.Card;
 import sledwright.domain.Drive;
 import sledwright.domain.MemoryModule;
 import sledwright.report.sheet.BoardView.Fitted;
+import sledwright.report.text.Json;
 
 /** A board as JSON: what sits where, and what is done there; null where nothing is. */
 public record BoardJson(String firstSlot, List<SocketJson> sockets, List<Bay> bays, List<CardSlotJson> cardSlots) {
@@ -25,7 +26,7 @@ public record BoardJson(String firstSlot, List<SocketJson> sockets, List<Bay> ba
         }
 
         private static String mark(Optional<Fitted> part) {
-            return part.map(Fitted::mark).map(BoardJson::said).orElse(null);
+            return part.map(Fitted::mark).map(Json::unlessEmpty).orElse(null);
         }
     }
 
@@ -43,7 +44,8 @@ public record BoardJson(String firstSlot, List<SocketJson> sockets, List<Bay> ba
 
         private static SlotJson of(BoardView.Place place) {
             return new SlotJson(place.name(), place.state().label(), place.module().map(MemoryModule::sku).orElse(null),
-                    place.module().map(MemoryModule::capacityGb).orElse(null), SheetJson.integer(place.order()), said(place.mark()));
+                    place.module().map(MemoryModule::capacityGb).orElse(null), SheetJson.integer(place.order()),
+                    Json.unlessEmpty(place.mark()));
         }
     }
 
@@ -52,7 +54,8 @@ public record BoardJson(String firstSlot, List<SocketJson> sockets, List<Bay> ba
 
         private static Bay of(EquipmentView.Bays group, EquipmentView.Seat seat) {
             return new Bay(seat.bay(), group.group(), SheetJson.integer(group.socket()), seat.state().label(),
-                    new Seated(seat.drive().map(Drive::sku).orElse(null), said(seat.volume()), seat.hotSpare(), said(seat.mark())));
+                    new Seated(seat.drive().map(Drive::sku).orElse(null), Json.unlessEmpty(seat.volume()), seat.hotSpare(),
+                            Json.unlessEmpty(seat.mark())));
         }
     }
 
@@ -65,7 +68,8 @@ public record BoardJson(String firstSlot, List<SocketJson> sockets, List<Bay> ba
 
         private static CardSlotJson of(EquipmentView.CardPlace place) {
             return new CardSlotJson(place.slot().name(), place.slot().offers().lanes(), SheetJson.integer(place.slot().socket()),
-                    place.slot().riser().orElse(null), place.state().label(), place.card().map(Card::sku).orElse(null), said(place.mark()));
+                    place.slot().riser().orElse(null), place.state().label(), place.card().map(Card::sku).orElse(null),
+                    Json.unlessEmpty(place.mark()));
         }
     }
 
@@ -73,9 +77,5 @@ public record BoardJson(String firstSlot, List<SocketJson> sockets, List<Bay> ba
         return new BoardJson(board.firstSlot(), board.sockets().stream().map(SocketJson::of).toList(),
                 board.equipment().bays().stream().flatMap(group -> group.seats().stream().map(seat -> Bay.of(group, seat))).toList(),
                 board.equipment().cards().stream().map(CardSlotJson::of).toList());
-    }
-
-    private static String said(String text) {
-        return text.isEmpty() ? null : text;
     }
 }

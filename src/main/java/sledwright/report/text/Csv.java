@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import sledwright.catalog.intake.Formulas;
 
 /**
@@ -41,6 +42,11 @@ public final class Csv {
             throw new UncheckedIOException(impossible);
         }
         return text.toString();
+    }
+
+    /** A cell that is empty where there is nothing. */
+    public static Object cell(Optional<?> value) {
+        return value.<Object>map(found -> found).orElse("");
     }
 
     private static void write(CsvGenerator out, Object cell) throws IOException {

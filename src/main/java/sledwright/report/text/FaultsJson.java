@@ -10,7 +10,7 @@ public record FaultsJson(List<FaultJson> faults) {
     public record FaultJson(String place, Integer line, String value, String message) {
 
         private static FaultJson of(Fault fault) {
-            return new FaultJson(fault.file(), fault.line() > 0 ? fault.line() : null, fault.value().isEmpty() ? null : fault.value(),
+            return new FaultJson(fault.file(), fault.line() > 0 ? fault.line() : null, Json.unlessEmpty(fault.value()),
                     fault.message());
         }
     }

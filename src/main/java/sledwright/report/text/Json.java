@@ -128,6 +128,11 @@ public final class Json {
         }
     }
 
+    /** A text; null, which stands for what is absent, where it is empty. */
+    public static String unlessEmpty(String text) {
+        return text.isEmpty() ? null : text;
+    }
+
     /** {@code priced_on} for {@code pricedOn}. */
     private static String key(String component) {
         StringBuilder key = new StringBuilder(component.length() + 4);

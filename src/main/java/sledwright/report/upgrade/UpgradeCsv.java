@@ -22,7 +22,7 @@ public final class UpgradeCsv {
                 line.kind().label(),
                 line.sku(), line.description(), line.source().map(Line.Source::lot).orElse(""), line.source().map(Line.Source::supplier)
                 .orElse(""), line.source().map(Line.Source::condition).orElse(""), line.source().<Object>map(Line.Source::leadDays)
-                .orElse(""), line.source().flatMap(Line.Source::unitCost).<Object>map(cost -> cost).orElse(""), line.quantity(),
+                .orElse(""), Csv.cell(line.source().flatMap(Line.Source::unitCost)), line.quantity(),
                 line.unitPrice(), line.total())).toList());
     }
 }

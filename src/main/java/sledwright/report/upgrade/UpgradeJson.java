@@ -92,16 +92,12 @@ public record UpgradeJson(@JsonUnwrapped Head head, @JsonUnwrapped Spent spent, 
     }
 
     public static String of(UpgradeView view) {
-        return Json.of(record(view));
-    }
-
-    private static UpgradeJson record(UpgradeView view) {
-        return new UpgradeJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
+        return Json.of(new UpgradeJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
                 view.topic().machines()), Spent.of(view),
                 DayJson.of(view.day()), new Standing(ViolationJson.all(view.standing().breaches()),
                 ViolationJson.all(view.standing().misses()),
                 view.standing().figures().stream().map(Reach::of).toList()), Change.of(view), new Completeness(
                 Doubts.ofAll(List.of(view.proof().doubts(), view.proof().wholeDoubts())).causes().stream().sorted().map(Doubts.Cause::label)
-                .toList(), view.wholeProved()), ExplanationJson.of(view.explanation()));
+                .toList(), view.wholeProved()), ExplanationJson.of(view.explanation())));
     }
 }
