@@ -36,13 +36,6 @@ record RawCatalog(Optional<ShopFile> shop, List<PlatformFile> platforms, List<En
         }
     }
 
-    static final String PLATFORM = "platform";
-    static final String ENCLOSURE = "sled enclosure";
-    static final String PROCESSOR = "processor";
-    static final String MODULE = "memory module";
-    static final String DRIVE = "drive";
-    static final String CARD = "card";
-    static final String EXTRA = "part of extras.csv";
     static final String KIT = "cooling kit";
     static final String SUPPLY = "power supply";
 
@@ -54,19 +47,19 @@ record RawCatalog(Optional<ShopFile> shop, List<PlatformFile> platforms, List<En
     List<SkuUse> skuUses() {
         List<SkuUse> uses = new ArrayList<>();
         for (PlatformFile file : platforms) {
-            file.sku().ifPresent(sku -> uses.add(use(sku, PLATFORM)));
+            file.sku().ifPresent(sku -> uses.add(use(sku, "platform")));
             file.kits().forEach(kit -> uses.add(new SkuUse(kit.value().sku(), KIT, kit.place())));
             file.supplies().forEach(supply -> uses.add(new SkuUse(supply.value().sku(), SUPPLY, supply.place())));
         }
         for (EnclosureFile file : enclosures) {
-            file.sku().ifPresent(sku -> uses.add(use(sku, ENCLOSURE)));
+            file.sku().ifPresent(sku -> uses.add(use(sku, "sled enclosure")));
             file.supplies().forEach(supply -> uses.add(new SkuUse(supply.value().sku(), SUPPLY, supply.place())));
         }
-        components.processors.skus().forEach(sku -> uses.add(use(sku, PROCESSOR)));
-        components.modules.skus().forEach(sku -> uses.add(use(sku, MODULE)));
-        components.drives.skus().forEach(sku -> uses.add(use(sku, DRIVE)));
-        components.cards.skus().forEach(sku -> uses.add(use(sku, CARD)));
-        components.extras.skus().forEach(sku -> uses.add(use(sku, EXTRA)));
+        components.processors.skus().forEach(sku -> uses.add(use(sku, "processor")));
+        components.modules.skus().forEach(sku -> uses.add(use(sku, "memory module")));
+        components.drives.skus().forEach(sku -> uses.add(use(sku, "drive")));
+        components.cards.skus().forEach(sku -> uses.add(use(sku, "card")));
+        components.extras.skus().forEach(sku -> uses.add(use(sku, "part of extras.csv")));
         return uses;
     }
 

@@ -279,12 +279,8 @@ public final class LabelReader {
                     .min(Comparator.comparingDouble(known -> Math.abs(Math.log(org.capacityGb(known) / gb))))
                     .map(known -> (int) org.capacityGb(known)).orElseThrow();
             fault("capacity", gb + "GB", "with %s each device would hold %s Gbit, which %s devices do not; nearest is %sGB"
-                    .formatted(org, plain(density / 1024), generation, nearest));
+                    .formatted(org, LabelMeanings.plain(density / 1024), generation, nearest));
         }
-    }
-
-    private static String plain(double figure) {
-        return BigDecimal.valueOf(figure).stripTrailingZeros().toPlainString();
     }
 
     private ModuleLabel label() {

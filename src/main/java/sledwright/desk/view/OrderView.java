@@ -199,13 +199,9 @@ public record OrderView(Topic topic, OrderProof proof, Cost cost, Sale sale, Con
     }
 
     /**
-     * @param why name of a line of which not one machine can be built -> what conflicts
+     * @param why      name of a line of which not one machine can be built -> what conflicts
+     * @param discount what the customer pays in the place of the price; an agreed price is that of all machines, and of no fewer
      */
-    public static OrderView of(OrderOutcome outcome, Map<String, Explanation> why) {
-        return of(outcome, why, Discount.NONE);
-    }
-
-    /** @param discount what the customer pays in the place of the price; an agreed price is that of all machines, and of no fewer */
     public static OrderView of(OrderOutcome outcome, Map<String, Explanation> why, Discount discount) {
         return new OrderViews(outcome, why, discount).make();
     }

@@ -1,6 +1,5 @@
 package sledwright.report.offer;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -82,10 +81,5 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
                 .unscaledValue()
                 .longValueExact();
         return Difference.of(outcome.ranked().get(option).order(), outcome.ranked().get(other).order(), extra);
-    }
-
-    /** The last day on which it holds; empty where the shop names none. */
-    Optional<LocalDate> validUntil() {
-        return answer.day().validUntil();
     }
 }

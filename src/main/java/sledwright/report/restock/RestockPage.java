@@ -38,7 +38,7 @@ public final class RestockPage {
     private final RestockPlan plan;
     private final Wording words;
 
-    private RestockPage(RestockView view) {
+    RestockPage(RestockView view) {
         this.view = view;
         plan = view.plan();
         words = Wording.of(view.shop());
@@ -52,32 +52,30 @@ public final class RestockPage {
         PageHead head = PageHead.of("Stock plan: " + plan.request().name(),
                 "What to buy for the orders that are expected, and what that is expected to earn.",
                 view.shop());
-        List<Note> notes = new ArrayList<>();
-        RestockNotes.of(view).forEach((term, meaning) -> notes.add(new Note(term, meaning)));
         return Pages.html("restock.ftlh", head, Map.ofEntries(
                 Map.entry("shop", Letterhead.of(view.shop())), Map.entry("day", words.day(view.shop().pricedOn())),
                 Map.entry("name", plan.request().name()), Map.entry("months", words.figure(plan.request().horizonMonths())),
                 Map.entry("cost", money(plan.cost())),
                 Map.entry("budget", plan.request().budget().isPresent() ? money(plan.request().budget().getAsLong()) : "none"),
                 Map.entry("with", spread(plan.earned().with())), Map.entry("without", spread(plan.earned().without())),
-                Map.entry("gain", spread(plan.earned().gain())), Map.entry("sections", sections()), Map.entry("notes", notes),
+                Map.entry("gain", spread(plan.earned().gain())), Map.entry("sections", sections()), Map.entry("notes", notes()),
                 Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE))));
     }
 
-    private String money(double minor) {
+    String money(double minor) {
         return words.money(view.amount(minor));
     }
 
-    private String spread(RestockPlan.Expected expected) {
+    String spread(RestockPlan.Expected expected) {
         return "%s \u00b1 %s".formatted(money(expected.mean()), money(expected.halfWidth()));
     }
 
-    /** Its tables with what is drawn of them. */
-    static List<Section> sections(RestockView view) {
-        return new RestockPage(view).sections();
+    List<Note> notes() {
+        return RestockNotes.of(view).entrySet().stream().map(note -> new Note(note.getKey(), note.getValue())).toList();
     }
 
-    private List<Section> sections() {
+    /** Its tables with what is drawn of them. */
+    List<Section> sections() {
         return RestockTables.of(view).stream().map(this::section).toList();
     }
 

@@ -1,12 +1,9 @@
 package sledwright.web.api;
 
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeParseException;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import sledwright.book.Answered;
@@ -72,15 +69,14 @@ final class BookDesk {
         Optional<QuoteState> state = options.text("state").map(word -> QuoteState.named(word).orElseThrow(() ->
                 RefusedException.of(400, "state", word, "must be one of " + String.join(", ", QuoteState.labels()))));
         BookSearch search = new BookSearch(options.text("customer"), state, options.text("words"), options.text("part"),
-                day("since", options), day("until", options));
+                options.day("since"), options.day("until"));
         return BookJson.of(shop.shelf().ifThere().map(book -> book.find(search, signature(options, ""))).orElse(List.of()));
     }
 
     /** A paper as it was saved. */
     byte[] paper(QuoteNumber number, String format, QueryOptions options) {
         Audience usual = List.of("html", "pdf", "xlsx", "eml").contains(format) ? Audience.CUSTOMER : Audience.SHOP;
-        Audience audience = options.text("for").map(word -> Arrays.stream(Audience.values()).filter(one -> one.toString().equals(word))
-                .findFirst().orElseThrow(() -> RefusedException.of(400, "for", word, "must be customer or shop"))).orElse(usual);
+        Audience audience = Inquiry.audience(options, usual);
         Book book = shop.shelf().book();
         SavedQuote quote = book.find(number, signature(options, ""));
         return book.paper(quote, whole("version", options).orElse(quote.offered().version()), OfferPapers.name(format, audience));
@@ -126,7 +122,7 @@ final class BookDesk {
         Signature by = signature(options, who);
         Reserving reserving = new Reserving(book, Optional.of(shop.folder()), terms(options));
         return switch (step) {
-            case "hold" -> reserving.hold(number, day("until", options), by);
+            case "hold" -> reserving.hold(number, options.day("until"), by);
             case "release" -> book.release(number, by);
             case "revise" -> revise(book, number, options, by);
             case "copy" -> copy(book, number, options, by);
@@ -152,8 +148,7 @@ final class BookDesk {
     }
 
     private static Terms terms(QueryOptions options) {
-        Duration time = options.time(SECONDS);
-        return Terms.within(time);
+        return Terms.within(options.time(SECONDS));
     }
 
     /** Who does something, and when: now, or at the beginning of the day that is said to be today. */
@@ -162,16 +157,6 @@ final class BookDesk {
                 : options.text("by").filter(given -> !given.isBlank()).orElse(System.getProperty("user.name", ""));
         Instant at = options.today().map(day -> day.atStartOfDay().toInstant(ZoneOffset.UTC)).orElseGet(Instant::now);
         return new Signature(name.isBlank() ? "unknown" : name.strip(), at, options.today().orElseGet(LocalDate::now));
-    }
-
-    private static Optional<LocalDate> day(String key, QueryOptions options) {
-        return options.text(key).filter(text -> !text.isEmpty()).map(text -> {
-            try {
-                return LocalDate.parse(text);
-            } catch (DateTimeParseException noDay) {
-                throw RefusedException.of(400, key, text, "must be a date, such as 2026-11-18");
-            }
-        });
     }
 
     private static Optional<Integer> whole(String key, QueryOptions options) {

@@ -91,7 +91,12 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
     }
 
     private static Audience audience(QueryOptions options) {
-        String word = options.text("for").orElse(Audience.SHOP.toString());
+        return audience(options, Audience.SHOP);
+    }
+
+    /** @param otherwise who reads where nobody is named */
+    static Audience audience(QueryOptions options, Audience otherwise) {
+        String word = options.text("for").orElse(otherwise.toString());
         return Arrays.stream(Audience.values()).filter(one -> one.toString().equals(word)).findFirst()
                 .orElseThrow(() -> RefusedException.of(400, "for", word, "must be customer or shop"));
     }

@@ -100,13 +100,20 @@ final class QueryOptions {
 
     /** The day to answer as on; empty: today. */
     Optional<LocalDate> today() {
-        return text("today").map(day -> {
-            try {
-                return LocalDate.parse(day);
-            } catch (DateTimeParseException noDay) {
-                throw RefusedException.of(400, "today", day, "must be a date, such as 2026-11-18");
-            }
-        });
+        return text("today").map(given -> day("today", given));
+    }
+
+    /** The day that stands under a key; empty: none does. */
+    Optional<LocalDate> day(String key) {
+        return text(key).filter(given -> !given.isEmpty()).map(given -> day(key, given));
+    }
+
+    private static LocalDate day(String key, String given) {
+        try {
+            return LocalDate.parse(given);
+        } catch (DateTimeParseException noDay) {
+            throw RefusedException.of(400, key, given, "must be a date, such as 2026-11-18");
+        }
     }
 
     /** @param otherwise seconds where none are asked for */

@@ -20,6 +20,7 @@ import sledwright.domain.Assortment;
 import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Discount;
 import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Goal;
@@ -168,7 +169,7 @@ class OrderPlannerTest {
         assertThat(outcome.status()).isEqualTo(OrderStatus.PROVED);
         assertThat(outcome.best()).isEqualTo(5 * 18_000 + 3_000 + 2 * 500);
         assertThat(outcome.enclosures()).hasSize(1);
-        assertThat(OrderView.of(outcome, Map.of()).contents().enclosures().get(0).sleds()).extracting(OrderView.Sled::line).containsOnly("web");
+        assertThat(OrderView.of(outcome, Map.of(), Discount.NONE).contents().enclosures().get(0).sleds()).extracting(OrderView.Sled::line).containsOnly("web");
     }
 
     /** The second machine lacks a processor; what is delivered comes from one supplier although another sells the heat sink for less. */

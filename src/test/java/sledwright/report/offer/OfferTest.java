@@ -50,7 +50,7 @@ class OfferTest {
         Payment paid = Payment.of(10_055, Discount.NONE, taxed("8.1"));
         assertThat(paid.tax().map(Payment.Tax::amount)).contains(new BigDecimal("8.14"));
         assertThat(paid.gross()).isEqualTo("108.69");
-        assertThat(offer.validUntil()).contains(Answers.SHOP.pricedOn().plusDays(30));
+        assertThat(offer.answer().day().validUntil()).contains(Answers.SHOP.pricedOn().plusDays(30));
         assertThat(Payment.of(10_055, Discount.NONE, taxed("0")).gross()).isEqualTo("100.55");
         assertThat(Payment.of(10_055, Discount.NONE, Answers.SHOP).gross()).isEqualTo("100.55");
     }

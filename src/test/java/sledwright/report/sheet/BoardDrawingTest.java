@@ -48,6 +48,7 @@ import sledwright.samples.Samples;
 /** Every board is drawn whole: each slot once, nothing over anything else, nothing outside, every text in its place and in full. */
 class BoardDrawingTest {
 
+    private static final double HAIR = 1e-6;
     private static final MemoryModule SMALL = Samples.module("NV4R32-24-24", 32).make();
     private static final MemoryModule LARGE = Samples.module("BR4R128-14-24", 128).make();
 
@@ -122,7 +123,7 @@ class BoardDrawingTest {
         List<Place> places = boards.stream().flatMap(board -> board.places().stream()).toList();
         assertThat(drawing.slots().stream().map(BoardDrawing.Slot::place).toList()).as("every slot once, in board order").isEqualTo(places);
         Box paper = new Box(0, 0, BoardGrid.WIDTH, drawing.height());
-        assertThat(drawing.shapes()).allMatch(shape -> paper.holds(shape.box()));
+        assertThat(drawing.shapes()).allMatch(shape -> holds(paper, shape.box()));
         List<Box> cells = drawing.slots().stream().map(BoardDrawing.Slot::box).toList();
         assertApart(cells);
         List<Box> panels = areas(drawing, Look.PANEL);
@@ -131,26 +132,34 @@ class BoardDrawingTest {
         List<Box> grounds = areas(drawing, Look.BOARD);
         assertThat(grounds).hasSameSizeAs(boards);
         assertApart(grounds);
-        panels.forEach(panel -> assertThat(grounds).anyMatch(ground -> ground.holds(panel)));
-        cells.forEach(cell -> assertThat(panels).anyMatch(panel -> panel.holds(cell)));
+        panels.forEach(panel -> assertThat(grounds).anyMatch(ground -> holds(ground, panel)));
+        cells.forEach(cell -> assertThat(panels).anyMatch(panel -> holds(panel, cell)));
         drawing.slots().forEach(BoardDrawingTest::assertTextsInTheirPlace);
         Set<Shape> inside = Collections.newSetFromMap(new IdentityHashMap<>());
         drawing.slots().forEach(slot -> inside.addAll(slot.shapes()));
         List<Box> around = drawing.shapes().stream().filter(shape -> shape instanceof Words && !inside.contains(shape)).map(Shape::box).toList();
         assertApart(around);
-        assertThat(around).noneMatch(words -> cells.stream().anyMatch(words::overlaps));
+        assertThat(around).noneMatch(words -> cells.stream().anyMatch(cell -> overlap(words, cell)));
         drawing.shapes().stream().filter(Words.class::isInstance).map(Words.class::cast)
                 .forEach(words -> assertThat(words.text()).as("in full").isNotEmpty().doesNotContain(".."));
     }
 
     private static void assertTextsInTheirPlace(BoardDrawing.Slot slot) {
-        assertThat(slot.shapes()).as("slot %s", slot.place().name()).allMatch(shape -> slot.box().holds(shape.box()));
+        assertThat(slot.shapes()).as("slot %s", slot.place().name()).allMatch(shape -> holds(slot.box(), shape.box()));
         // A number stands in its circle and a mark in its tag; else nothing touches.
         assertApart(slot.shapes().stream().filter(Words.class::isInstance).map(Shape::box).toList());
         List<Box> areas = slot.shapes().stream().filter(Area.class::isInstance).map(Shape::box).toList();
         assertApart(areas);
-        areas.forEach(area -> assertThat(slot.shapes()).filteredOn(shape -> shape instanceof Words && shape.box().overlaps(area)).hasSize(1)
-                .allMatch(words -> area.holds(words.box())));
+        areas.forEach(area -> assertThat(slot.shapes()).filteredOn(shape -> shape instanceof Words && overlap(shape.box(), area)).hasSize(1)
+                .allMatch(words -> holds(area, words.box())));
+    }
+
+    private static boolean holds(Box box, Box other) {
+        return other.x() >= box.x() - HAIR && other.y() >= box.y() - HAIR && other.right() <= box.right() + HAIR && other.bottom() <= box.bottom() + HAIR;
+    }
+
+    private static boolean overlap(Box box, Box other) {
+        return box.x() < other.right() - HAIR && other.x() < box.right() - HAIR && box.y() < other.bottom() - HAIR && other.y() < box.bottom() - HAIR;
     }
 
     private static List<Box> areas(BoardDrawing drawing, Look look) {
@@ -161,7 +170,7 @@ class BoardDrawingTest {
         List<String> over = new ArrayList<>();
         for (int i = 0; i < boxes.size(); i++) {
             for (int j = 0; j < i; j++) {
-                if (boxes.get(i).overlaps(boxes.get(j))) {
+                if (overlap(boxes.get(i), boxes.get(j))) {
                     over.add("%s over %s".formatted(boxes.get(i), boxes.get(j)));
                 }
             }
@@ -187,7 +196,7 @@ class BoardDrawingTest {
                 "fast 2", "NV-1600", "Cards", "X1", "CTL-8", "x16, socket 1", "X2", "NET-2X10", "x8, socket 2", "on a riser");
         assertThat(String.join(" ", words(drawing))).contains("On riser RISER-2: X2.");
         Box paper = new Box(0, 0, BoardGrid.WIDTH, drawing.height());
-        assertThat(drawing.shapes()).allMatch(shape -> paper.holds(shape.box()));
+        assertThat(drawing.shapes()).allMatch(shape -> holds(paper, shape.box()));
         assertApart(drawing.shapes().stream().filter(Words.class::isInstance).map(Shape::box).toList());
         assertThat(SheetWords.description(boards(build).get(0))).endsWith("Bay front 1 SSD-480, bay front 2 SSD-480, bay front 3 SSD-480, bay fast 1 NV-1600,"
                 + " bay fast 2 NV-1600, slot X1 CTL-8, slot X2 NET-2X10.");
