@@ -158,7 +158,7 @@ class BoardDrawingTest {
         return other.x() >= box.x() - HAIR && other.y() >= box.y() - HAIR && other.right() <= box.right() + HAIR && other.bottom() <= box.bottom() + HAIR;
     }
 
-    private static boolean overlap(Box box, Box other) {
+    static boolean overlap(Box box, Box other) {
         return box.x() < other.right() - HAIR && other.x() < box.right() - HAIR && box.y() < other.bottom() - HAIR && other.y() < box.bottom() - HAIR;
     }
 
