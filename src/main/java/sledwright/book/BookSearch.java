@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param customer part of the name, whatever the case
  * @param words    each of them stands somewhere in the quote: its names, note or parts
- * @param part     a part number of the chosen option
+ * @param part     a part number of the chosen option, whatever the case
  * @param since    the first day on which it may have been made
  * @param until    the last
  */

@@ -131,7 +131,7 @@ final class Quotes {
         }));
         search.part().ifPresent(sku -> {
             where.add("EXISTS (SELECT 1 FROM quote_pick p WHERE p.number = q.number AND p.version = q.version AND p.place = q.chosen"
-                    + " AND p.sku = ?)");
+                    + " AND LOWER(p.sku) = LOWER(?))");
             values.add(sku);
         });
         search.since().ifPresent(day -> {

@@ -247,6 +247,7 @@ abstract class BookTest {
         assertThat(found(search().since(DAY.plusDays(1)))).containsExactly(second.number());
         assertThat(found(search().until(DAY))).containsExactly(first.number());
         assertThat(found(search().part("M16"))).hasSameSizeAs(found(search()));
+        assertThat(found(search().part("m16"))).as("whatever the case").hasSameSizeAs(found(search()));
         assertThat(found(search().part("M1"))).isEmpty();
         Signature later = on(DAY.plusYears(1));
         assertThat(book.find(search().state(QuoteState.EXPIRED).make(), later)).extracting(SavedQuote::number).containsExactly(first.number());
