@@ -104,6 +104,8 @@ class HttpBoundsTest {
         assertThat(Wire.say(address, "GET / HTTP/1.1\r\nHost: evil.example\r\n" + accept + "\r\nConnection: close\r\n\r\n").body()).contains("Host &quot;evil.example&quot; is not a name of this server");
         assertThat(Wire.get(address, "/for/" + "A".repeat(43), accept).body()).contains("The address is not answered any more; ask the shop for another.");
         assertRefused(Wire.get(address, "/api/nothing", accept), 404, "is nothing that is answered here");
+        assertThat(Wire.get(address, "/api/nothing", accept, "Sec-Fetch-Dest: document").body()).as("a link that is followed").contains("This cannot be shown");
+        assertRefused(Wire.get(address, "/api/nothing", accept, "Sec-Fetch-Dest: empty"), 404, "is nothing that is answered here");
     }
 
     @ParameterizedTest

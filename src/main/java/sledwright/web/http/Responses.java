@@ -61,11 +61,14 @@ public final class Responses {
         }
     }
 
-    /** Whether somebody opens an address in a browser; its scripts and other programs take what programs read. */
+    /**
+     * Whether somebody opens an address in a browser; its scripts and other programs take what programs read. Browsers say of a link that
+     * is followed that a document is wanted (W3C, Fetch Metadata Request Headers).
+     */
     public static boolean isForAPerson(Request request) {
         String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
-        return HttpMethod.GET.is(request.getMethod()) && request.getHeaders().contains(HttpHeader.ACCEPT, "text/html")
-                && path != null && !path.startsWith("/api/") && !path.startsWith("/page/");
+        return HttpMethod.GET.is(request.getMethod()) && request.getHeaders().contains(HttpHeader.ACCEPT, "text/html") && path != null
+                && ("document".equals(request.getHeaders().get("Sec-Fetch-Dest")) || !path.startsWith("/api/") && !path.startsWith("/page/"));
     }
 
     private static String sentence(Fault fault) {
