@@ -13,16 +13,15 @@ import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.domain.Catalog;
 import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
+import sledwright.report.offer.QuoteLead;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
-import sledwright.report.quote.QuoteStatus;
-import sledwright.words.Sentences;
 
 /** The answer to a quote as a customer sees it by a link: what can be had for which price and when, side by side. */
 public final class CustomerPiece {
 
-    /** A part of a machine. */
-    public record Part(String description, int units) {
+    /** A part of a machine. {@code condition}: in words; may be empty. */
+    public record Part(String description, String condition, int units) {
     }
 
     /** One figure of every offer, in the order of the offers. */
@@ -48,7 +47,7 @@ public final class CustomerPiece {
 
     private String piece() {
         Map<String, Object> model = new HashMap<>();
-        model.put("sure", Sentences.capital(QuoteStatus.of(view)));
+        model.put("sure", QuoteLead.of(view, view.topic().machines(), words));
         model.put("offers", view.alternatives().stream().map(this::offer).toList());
         model.put("rows", rows());
         model.put("machines", view.topic().machines());
@@ -63,7 +62,11 @@ public final class CustomerPiece {
         String tax = pays.tax().map(due -> "%s with %s".formatted(words.money(pays.gross()), due.name())).orElse("");
         return new Offer(one.rank(), words.money(pays.net()), tax, machine(build), words.day(view.day().in(build.leadDays())),
                 build.lines().stream().filter(line -> line.kind() == Line.Kind.PART)
-                        .map(line -> new Part(line.description(), line.quantity())).toList());
+                        .map(line -> new Part(line.description(), condition(line), line.quantity())).toList());
+    }
+
+    private String condition(Line line) {
+        return line.source().map(source -> words.say("condition." + source.condition())).orElse("");
     }
 
     private static String machine(BuildView build) {

@@ -43,7 +43,7 @@ public final class OfferLetter {
     }
 
     private String refused(Letter letter) {
-        letter.paragraph(page.refusal());
+        letter.paragraph(page.lead());
         page.many().forEach(letter::paragraph);
         if (!page.conflicts().isEmpty()) {
             letter.paragraph(words.say("quote.conflicts") + ":").items("- ", page.conflicts());

@@ -10,7 +10,6 @@ import sledwright.desk.view.TooMany;
 import sledwright.desk.view.ForCustomers;
 import sledwright.explain.Difference;
 import sledwright.explain.Explanation;
-import sledwright.generator.Status;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
@@ -74,7 +73,7 @@ public final class OfferPage {
                 .model(offering ? "quote.heading" : "quote.request.heading", offer.named(words), offering, offer.request().machines());
         model.put("asked", asked());
         if (!offering) {
-            model.put("refusal", refusal());
+            model.put("refusal", lead());
             model.put("conflicts", conflicts());
             model.put("ways", ways());
             model.put("many", many());
@@ -102,17 +101,9 @@ public final class OfferPage {
         return offer.options().isEmpty() ? asked.whole(offer.request()) : asked.sentence(offer.request());
     }
 
-    /** What the first option is the best of. */
+    /** What the first option is the best of, or that there is none. */
     String lead() {
-        String others = offer.options().size() == 1 || offer.answer().hasPoints() ? "" : " " + words.say("quote.lead.others");
-        if (offer.answer().proof().status() != Status.PROVED) {
-            return words.say("quote.lead.open" + inTime()) + others;
-        }
-        if (offer.answer().hasPoints()) {
-            return words.say("quote.lead.points", offer.options().size());
-        }
-        return words.say(offer.request().machines() == 1 ? "quote.lead" : "quote.lead.many",
-                words.say("aim." + offer.answer().objective().name())) + others;
+        return QuoteLead.of(offer.answer(), offer.request().machines(), words);
     }
 
     List<Fact> what(BuildView build) {
@@ -186,15 +177,6 @@ public final class OfferPage {
     String eachWay() {
         return offer.stationery().tax().percent().isEmpty() ? words.say("quote.ways.each")
                 : words.say("quote.ways.each.taxed", offer.stationery().tax().name());
-    }
-
-    private String inTime() {
-        return offer.answer().proof().doubts().late() ? ".time" : "";
-    }
-
-    String refusal() {
-        return offer.answer().proof().status() == Status.IMPOSSIBLE ? words.say("quote.refused")
-                : words.say("quote.refused.open" + inTime());
     }
 
     List<String> conflicts() {

@@ -68,7 +68,8 @@ public final class Responses {
     public static boolean isForAPerson(Request request) {
         String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
         return HttpMethod.GET.is(request.getMethod()) && request.getHeaders().contains(HttpHeader.ACCEPT, "text/html") && path != null
-                && ("document".equals(request.getHeaders().get("Sec-Fetch-Dest")) || !path.startsWith("/api/") && !path.startsWith("/page/"));
+                && ("document".equals(request.getHeaders().get("Sec-Fetch-Dest"))
+                || !path.startsWith("/api/") && !path.startsWith("/page/"));
     }
 
     private static String sentence(Fault fault) {

@@ -21,6 +21,7 @@ import sledwright.input.Source;
 import sledwright.report.ask.CustomerPiece;
 import sledwright.report.page.Markup;
 import sledwright.report.page.Pages;
+import sledwright.report.page.Wording;
 import sledwright.web.api.DeskReplies;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.AnsweringHandler;
@@ -127,7 +128,8 @@ public final class CustomerPages extends AnsweringHandler {
             faults = refused.faults().stream().map(Object::toString).toList();
         }
         return Pages.filled("customer.ftlh", Map.of("shop", shop.get().catalog().name(), "name", link.name(),
-                "until", link.until().toString(), "rooms", link.may().stream().map(may -> room(link, may, wanted)).toList(),
+                "until", Wording.english(shop.get().catalog()).day(link.until()),
+                "rooms", link.may().stream().map(may -> room(link, may, wanted)).toList(),
                 "faults", faults, "answer", new Markup(answer)));
     }
 
