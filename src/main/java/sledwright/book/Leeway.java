@@ -1,7 +1,6 @@
 package sledwright.book;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -66,8 +65,6 @@ public record Leeway(String key, Optional<BigDecimal> from, Optional<BigDecimal>
     }
 
     static List<Leeway> readAll(String written) {
-        List<Leeway> all = new ArrayList<>();
-        written.lines().forEach(line -> all.add(read(line).orElseThrow(() -> new IllegalStateException(line))));
-        return List.copyOf(all);
+        return written.lines().map(line -> read(line).orElseThrow(() -> new IllegalStateException(line))).toList();
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sledwright.domain.Card;
 import sledwright.domain.Drive;
@@ -64,9 +65,7 @@ record RawCatalog(Optional<ShopFile> shop, List<PlatformFile> platforms, List<En
     }
 
     Set<String> skus() {
-        Set<String> skus = new LinkedHashSet<>();
-        skuUses().forEach(use -> skus.add(use.sku()));
-        return skus;
+        return skuUses().stream().map(SkuUse::sku).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Whether every part was seen, so that a sku not among them is truly unknown. */

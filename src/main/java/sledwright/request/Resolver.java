@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import sledwright.catalog.Money;
 import sledwright.domain.Card;
 import sledwright.domain.Catalog;
@@ -143,9 +144,7 @@ final class Resolver {
     }
 
     Set<String> skus(List<Field> fields) {
-        Set<String> skus = new LinkedHashSet<>();
-        fields.forEach(field -> skus.add(field.text()));
-        return skus;
+        return fields.stream().map(Field::text).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Whole minor units. */

@@ -1,6 +1,5 @@
 package sledwright.desk.view;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,8 +99,6 @@ public final class ForCustomers {
     }
 
     private static <E> List<E> each(List<E> all, UnaryOperator<E> made) {
-        List<E> told = new ArrayList<>();
-        all.forEach(some -> told.add(made.apply(some)));
-        return List.copyOf(told);
+        return all.stream().map(made).toList();
     }
 }

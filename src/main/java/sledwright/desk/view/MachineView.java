@@ -1,6 +1,5 @@
 package sledwright.desk.view;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -43,10 +42,8 @@ public record MachineView(int count, SortedMap<String, Integer> modules, Map<Int
     static List<MachineView> all(List<Build> machines, Request request, Map<String, Double> factors) {
         Map<List<Object>, List<Build>> alike = machines.stream().collect(Collectors.groupingBy(
                 MachineView::content, LinkedHashMap::new, Collectors.toList()));
-        List<MachineView> views = new ArrayList<>();
-        alike.values().forEach(group -> views.add(of(group.size(), group.get(0), request, factors)));
-        views.sort(Comparator.comparingDouble((MachineView view) -> view.figures().loadW()).reversed());
-        return List.copyOf(views);
+        return alike.values().stream().map(group -> of(group.size(), group.get(0), request, factors))
+                .sorted(Comparator.comparingDouble((MachineView view) -> view.figures().loadW()).reversed()).toList();
     }
 
     private static List<Object> content(Build build) {

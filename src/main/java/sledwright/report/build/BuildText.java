@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.Lines;
@@ -252,5 +253,12 @@ public final class BuildText {
     /** The modules of a machine on one line. */
     public static String modules(Map<String, Integer> modules) {
         return modules.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining("; "));
+    }
+
+    /** What an amount consists of, as far as it does. */
+    public static List<String> shares(BigDecimal parts, BigDecimal labour, BigDecimal licence) {
+        return Stream.of(Map.entry("parts", parts), Map.entry("labour", labour), Map.entry("licence", licence))
+                .filter(share -> share.getValue().signum() != 0)
+                .map(share -> "%s %s".formatted(share.getKey(), share.getValue())).toList();
     }
 }

@@ -1,6 +1,5 @@
 package sledwright.report.compare;
 
-import java.util.ArrayList;
 import java.util.List;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CompareView;
@@ -28,13 +27,8 @@ public final class CompareCsv {
     }
 
     public static String of(CompareView view) {
-        return Csv.write(HEADER, rows(view));
-    }
-
-    private static List<List<Object>> rows(CompareView view) {
-        List<List<Object>> rows = new ArrayList<>();
-        view.curves().forEach(curve -> curve.points().forEach(point -> rows.add(row(view, curve, point))));
-        return rows;
+        return Csv.write(HEADER, view.curves().stream()
+                .flatMap(curve -> curve.points().stream().map(point -> row(view, curve, point))).toList());
     }
 
     private static List<Object> row(CompareView view, CurveView curve, PointView point) {

@@ -29,10 +29,8 @@ public final class EquipmentWords {
 
     /** All that a machine holds of them, in labels and words. */
     List<OfferPage.Fact> facts(Fitout fitout) {
-        List<OfferPage.Fact> facts = new ArrayList<>();
-        for (Volume volume : fitout.volumes()) {
-            facts.add(new OfferPage.Fact(label(volume.name()), volume(fitout, volume)));
-        }
+        List<OfferPage.Fact> facts = new ArrayList<>(fitout.volumes().stream()
+                .map(volume -> new OfferPage.Fact(label(volume.name()), volume(fitout, volume))).toList());
         fitout.driver().filter(driver -> fitout.drives().stream().anyMatch(drive -> drive.link().needsDriver()))
                 .ifPresent(driver -> facts.add(new OfferPage.Fact(words.say("drives.on"), driver.equals(Fitout.ONBOARD)
                         ? words.say("drives.board") : words.say("cards.in", fitout.cards().get(driver).sku(), driver))));

@@ -121,10 +121,7 @@ public final class OrderText {
     }
 
     private String price() {
-        List<String> shares = new ArrayList<>();
-        add(shares, "parts", view.cost().parts());
-        add(shares, "labour", view.cost().labour());
-        add(shares, "licence", view.cost().licence());
+        List<String> shares = new ArrayList<>(BuildText.shares(view.cost().parts(), view.cost().labour(), view.cost().licence()));
         if (view.cost().delivery().signum() != 0) {
             shares.add("delivery %s%s".formatted(view.cost().delivery(), view.contents().suppliers().isEmpty() ? ""
                     : " by " + Numbers.counted(view.deliveries(), "supplier")));
@@ -139,12 +136,6 @@ public final class OrderText {
         String worth = view.cost().worth().signum() == 0 ? ""
                 : ", less %s that the surplus of best-value lines is worth".formatted(view.cost().worth());
         return "what is brought down: %s (the price%s%s)".formatted(money(view.proof().best().orElseThrow()), charge, worth);
-    }
-
-    private static void add(List<String> shares, String what, BigDecimal amount) {
-        if (amount.signum() != 0) {
-            shares.add("%s %s".formatted(what, amount));
-        }
     }
 
     private void addLines() {

@@ -85,20 +85,10 @@ public final class UpgradeText {
     }
 
     private String spend(Done done) {
-        List<String> shares = new ArrayList<>();
-        add(shares, "parts", done.spent().parts());
-        add(shares, "labour", done.spent().labour());
-        add(shares, "licence", done.spent().licence());
-        String bought = String.join(" + ", shares);
+        String bought = String.join(" + ", BuildText.shares(done.spent().parts(), done.spent().labour(), done.spent().licence()));
         String fetched = done.spent().credit().signum() == 0 ? "" : "less %s for what is pulled".formatted(done.spent().credit());
         String made = Stream.of(bought, fetched).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
         return "to spend: %s%s".formatted(money(done.spent().total()), made.isEmpty() ? "" : " (" + made + ")");
-    }
-
-    private static void add(List<String> shares, String what, BigDecimal amount) {
-        if (amount.signum() != 0) {
-            shares.add("%s %s".formatted(what, amount));
-        }
     }
 
     private String whole() {

@@ -1,7 +1,6 @@
 package sledwright.web.page;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,9 +79,7 @@ final class HandWork {
             return map(group);
         }
         if (value instanceof Value.Series series) {
-            List<Object> items = new ArrayList<>();
-            series.items().forEach(item -> items.add(plain(item)));
-            return items;
+            return series.items().stream().map(HandWork::plain).toList();
         }
         return value instanceof Value.Scalar scalar ? scalar.text() : "";
     }
