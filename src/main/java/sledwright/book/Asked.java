@@ -4,6 +4,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sledwright.catalog.CatalogSource;
+import sledwright.domain.Catalog;
+import sledwright.input.Source;
+import sledwright.request.Job;
+import sledwright.request.RequestReader;
 
 /**
  * What a quote answers.
@@ -24,6 +29,16 @@ public record Asked(String name, byte[] request, List<String> sets, Path catalog
     public Asked with(List<String> further, Optional<Path> other) {
         return new Asked(name, request, Stream.concat(sets.stream(), further.stream()).toList(),
                 other.map(Path::toAbsolutePath).orElse(catalog));
+    }
+
+    /**
+     * It once more, resolved against a catalogue.
+     *
+     * @param called what faults call it
+     * @throws sledwright.input.FaultsException when it cannot be read with that catalogue
+     */
+    Job job(String called, Catalog shop) {
+        return RequestReader.read(Source.named(called, name, request), sets, Optional.of(CatalogSource.of(shop)), Answering.KINDS);
     }
 
     @Override

@@ -24,14 +24,11 @@ import sledwright.book.PastDemand.Lost;
 import sledwright.book.PastDemand.MonthByMonth;
 import sledwright.book.store.Sql;
 import sledwright.catalog.CatalogReader;
-import sledwright.catalog.CatalogSource;
 import sledwright.domain.Catalog;
 import sledwright.domain.DeliverBy;
 import sledwright.domain.Request;
 import sledwright.input.FaultsException;
-import sledwright.input.Source;
 import sledwright.request.Job;
-import sledwright.request.RequestReader;
 
 /** Makes classes of what was asked for: months count back from today, so that none is cut short. */
 final class Demanding {
@@ -132,8 +129,7 @@ final class Demanding {
     private List<Request> requests(Asked asked) {
         return read.computeIfAbsent(List.of(ByteBuffer.wrap(asked.request()), asked.sets()), same -> {
             try {
-                Job job = RequestReader.read(Source.named("request", asked.name(), asked.request()), asked.sets(),
-                        Optional.of(CatalogSource.of(shop)), Answering.KINDS);
+                Job job = asked.job("request", shop);
                 return job instanceof Job.Order order ? order.order().lines().stream().map(line -> line.request().withName(line.name()))
                         .toList() : List.of(((Job.Quote) job).request());
             } catch (FaultsException wrong) {

@@ -13,14 +13,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import sledwright.book.store.Sql;
-import sledwright.catalog.CatalogSource;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
-import sledwright.input.Source;
 import sledwright.planner.allot.LotName;
 import sledwright.planner.allot.Promise;
 import sledwright.request.Job;
-import sledwright.request.RequestReader;
 
 /**
  * A quote that was accepted, with all that its customer was told.
@@ -132,8 +129,7 @@ record Promised(SavedQuote quote, Asked asked, Told told, List<NewVersion.Taken>
     }
 
     private Job job(Catalog shop) {
-        return RequestReader.read(Source.named(quote.number().toString(), asked.name(), asked.request()), asked.sets(),
-                Optional.of(CatalogSource.of(shop)), Answering.KINDS);
+        return asked.job(quote.number().toString(), shop);
     }
 
     /** What has to be kept of a quote of one request. */

@@ -12,7 +12,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import sledwright.book.BookRefusal.Kind;
 import sledwright.catalog.CatalogReader;
-import sledwright.catalog.CatalogSource;
 import sledwright.desk.Terms;
 import sledwright.desk.view.KeptAs;
 import sledwright.desk.view.OrderAnswer;
@@ -25,11 +24,9 @@ import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
-import sledwright.input.Source;
 import sledwright.planner.Judge;
 import sledwright.planner.allot.LotName;
 import sledwright.request.Job;
-import sledwright.request.RequestReader;
 import sledwright.rules.Order;
 
 /** The machines of a saved quote, from exactly the units that are kept for it, or else from those that it was answered with. */
@@ -82,9 +79,7 @@ public final class QuotedMachines {
 
     private OrderAnswer order() {
         KeptMachines kept = promised.order().orElseThrow().now();
-        Asked asked = promised.asked();
-        Job.Order job = (Job.Order) RequestReader.read(Source.named(quote.number().toString(), asked.name(), asked.request()), asked.sets(),
-                Optional.of(CatalogSource.of(shop)), Answering.KINDS);
+        Job.Order job = (Job.Order) promised.asked().job(quote.number().toString(), shop);
         Condition condition = job.order().lines().stream().flatMap(line -> line.request().limit().conditions().stream()).sorted()
                 .findFirst().orElse(Condition.USED);
         Map<LotName, Lot> lots = lots(kept.units(), condition);

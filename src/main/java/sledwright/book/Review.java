@@ -16,7 +16,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import sledwright.book.store.Database;
 import sledwright.catalog.CatalogReader;
-import sledwright.catalog.CatalogSource;
 import sledwright.desk.Progress;
 import sledwright.desk.Terms;
 import sledwright.domain.Catalog;
@@ -27,11 +26,9 @@ import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.input.FaultsException;
-import sledwright.input.Source;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderPlanner;
 import sledwright.request.Job;
-import sledwright.request.RequestReader;
 
 /**
  * All open quotes against today's catalogue, on all cores. What has been worked out is in the book, so that a review that was broken off
@@ -157,8 +154,7 @@ public final class Review {
     /** Customers who asked the same are answered the same. */
     private Best best(Asked asked) {
         return bests.computeIfAbsent(List.of(ByteBuffer.wrap(asked.request()), asked.sets()), same -> {
-            Source source = Source.named("request", asked.name(), asked.request());
-            Job job = RequestReader.read(source, asked.sets(), Optional.of(CatalogSource.of(offered)), Answering.KINDS);
+            Job job = asked.job("request", offered);
             Deadline deadline = Deadline.in(terms.time()).or(terms.cancelled());
             if (job instanceof Job.Order order) {
                 return whole(new OrderPlanner(offered, search, terms.seed()).plan(order.order(), deadline, progress -> { }));

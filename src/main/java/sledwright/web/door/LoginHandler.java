@@ -155,7 +155,7 @@ public final class LoginHandler extends AnsweringHandler {
 
     private void page(int status, String fault, Request request, Response response, Callback callback) {
         String page = Pages.filled("login.ftlh", Map.of("shop", shop.get(), "fault", fault));
-        Responses.bytes(status, "text/html; charset=utf-8", page.getBytes(StandardCharsets.UTF_8), request, response, callback);
+        Responses.html(status, page, request, response, callback);
     }
 
     /** Who is logged in, and the token that changes are sent with. */

@@ -25,6 +25,10 @@ public final class Responses {
         bytes(status, JSON, text.getBytes(StandardCharsets.UTF_8), request, response, callback);
     }
 
+    public static void html(int status, String page, Request request, Response response, Callback callback) {
+        bytes(status, HTML, page.getBytes(StandardCharsets.UTF_8), request, response, callback);
+    }
+
     public static void bytes(int status, String type, byte[] body, Request request, Response response, Callback callback) {
         response.setStatus(status);
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, type);
@@ -55,7 +59,7 @@ public final class Responses {
         if (isForAPerson(request)) {
             String page = Pages.filled("refused.ftlh", Map.of("status", String.valueOf(refused.status()),
                     "faults", refused.faults().stream().map(Responses::sentence).toList()));
-            bytes(refused.status(), HTML, page.getBytes(StandardCharsets.UTF_8), request, response, callback);
+            html(refused.status(), page, request, response, callback);
         } else {
             json(refused.status(), FaultsJson.of(refused.faults()), request, response, callback);
         }

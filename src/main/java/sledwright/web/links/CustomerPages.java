@@ -1,6 +1,5 @@
 package sledwright.web.links;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -44,7 +43,6 @@ public final class CustomerPages extends AnsweringHandler {
     static final String PATH = "/for/";
     static final Duration TIME = Duration.ofSeconds(10);
 
-    private static final String HTML = "text/html; charset=utf-8";
     private static final String PIECE = "/answer";
     private static final int LONGEST_SECRET = 100;
     private static final int AT_ONCE = 4;
@@ -83,8 +81,8 @@ public final class CustomerPages extends AnsweringHandler {
         begin(digest, request);
         reception.serve(request, response, callback, Turn.CUSTOMER, (body, visit) -> {
             CustomerLink link = link(digest);
-            byte[] made = (piece ? answer(link, wanted, visit) : page(link, wanted, visit)).getBytes(StandardCharsets.UTF_8);
-            visit.finish(() -> Responses.bytes(200, HTML, made, request, response, callback));
+            String made = piece ? answer(link, wanted, visit) : page(link, wanted, visit);
+            visit.finish(() -> Responses.html(200, made, request, response, callback));
         });
         return true;
     }

@@ -1,6 +1,5 @@
 package sledwright.web.page;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -36,7 +35,6 @@ import sledwright.web.shop.Proposals;
 public final class BookPages extends AnsweringHandler {
 
     static final String DRAW = "/page/allocate";
-    private static final String HTML = "text/html; charset=utf-8";
     private static final Duration LONG = Duration.ofMinutes(3);
     private static final String USUAL_MONTHS = "6";
 
@@ -63,8 +61,8 @@ public final class BookPages extends AnsweringHandler {
             String months = query(request).getValuesOrEmpty("months").stream().findFirst().orElse(USUAL_MONTHS);
             reception.serve(request, response, callback, false, (body, visit) -> {
                 Visitor visitor = Visitor.of(request);
-                byte[] page = (path.equals(PageFrame.ASKED) ? asked(months, visitor) : promises(visitor)).getBytes(StandardCharsets.UTF_8);
-                visit.finish(() -> Responses.bytes(200, HTML, page, request, response, callback));
+                String page = path.equals(PageFrame.ASKED) ? asked(months, visitor) : promises(visitor);
+                visit.finish(() -> Responses.html(200, page, request, response, callback));
             });
         } else if (HttpMethod.POST.is(request.getMethod()) && path.equals(DRAW)) {
             draw(request, response, callback);

@@ -61,8 +61,7 @@ public final class ImportHandler extends AnsweringHandler {
         reception.serve(request, response, callback, false, (body, visit) -> {
             Brought brought = brought(body);
             String piece = path.equals(APPLY) ? applied(brought) : looked(brought);
-            visit.finish(() -> Responses.bytes(200, "text/html; charset=utf-8", piece.getBytes(StandardCharsets.UTF_8), request, response,
-                    callback));
+            visit.finish(() -> Responses.html(200, piece, request, response, callback));
         });
         return true;
     }

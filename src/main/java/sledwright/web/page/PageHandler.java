@@ -51,7 +51,6 @@ public final class PageHandler extends AnsweringHandler {
 
     private static final String THROUGHPUT = "throughput";
 
-    private static final String HTML = "text/html; charset=utf-8";
     private static final String PDF = "application/pdf";
     private static final Duration TIME = Duration.ofSeconds(15);
     private static final Duration LONG = Duration.ofMinutes(3);
@@ -83,11 +82,11 @@ public final class PageHandler extends AnsweringHandler {
             "/work", this::workPage, "/book", this::bookPage,
             "/board", this::boardPage);
     private final Map<String, Made> pieces = Map.of(
-            "/page/answer", new Made(HTML, Maker.of(PageHandler::answer)),
-            "/page/steps", new Made(HTML, Maker.of(PageHandler::steps)),
-            "/page/chart", new Made(HTML, Maker.of(PageHandler::chart)),
-            "/page/board", new Made(HTML, Maker.of(BenchPapers::board)),
-            "/page/hand", new Made(HTML, Maker.of(HandWork::board)),
+            "/page/answer", new Made(Responses.HTML, Maker.of(PageHandler::answer)),
+            "/page/steps", new Made(Responses.HTML, Maker.of(PageHandler::steps)),
+            "/page/chart", new Made(Responses.HTML, Maker.of(PageHandler::chart)),
+            "/page/board", new Made(Responses.HTML, Maker.of(BenchPapers::board)),
+            "/page/hand", new Made(Responses.HTML, Maker.of(HandWork::board)),
             "/page/offer", new Made(PDF, BenchPapers::offer),
             "/page/sheet", new Made(PDF, BenchPapers::sheet),
             "/page/load", new Made(Responses.JSON, Maker.of((source, query, shop, terms) -> Loaded.json(source))));
@@ -110,16 +109,17 @@ public final class PageHandler extends AnsweringHandler {
         boolean asks = HttpMethod.POST.is(request.getMethod());
         if (reads && pages.containsKey(path)) {
             String page = pages.get(path).apply(Visitor.of(request));
-            whole(new Asset(HTML, page.getBytes(StandardCharsets.UTF_8)), path, request, response, callback);
+            AccessLine.name(request, path);
+            Responses.html(200, page, request, response, callback);
         } else if (reads && assets.containsKey(path)) {
-            whole(assets.get(path), path, request, response, callback);
+            AccessLine.name(request, path);
+            Responses.bytes(200, assets.get(path).type(), assets.get(path).bytes(), request, response, callback);
         } else if (reads && List.of("/catalogue", PageFrame.STOCK).contains(path)) {
             AccessLine.name(request, path);
             reception.serve(request, response, callback, false, (body, visit) -> {
                 Visitor visitor = Visitor.of(request);
-                String text = path.equals(PageFrame.STOCK) ? stockPage(visitor) : cataloguePage(visitor);
-                byte[] page = text.getBytes(StandardCharsets.UTF_8);
-                visit.finish(() -> Responses.bytes(200, HTML, page, request, response, callback));
+                String page = path.equals(PageFrame.STOCK) ? stockPage(visitor) : cataloguePage(visitor);
+                visit.finish(() -> Responses.html(200, page, request, response, callback));
             });
         } else if (asks && pieces.containsKey(path)) {
             piece(path, request, response, callback);
@@ -129,11 +129,6 @@ public final class PageHandler extends AnsweringHandler {
             return false;
         }
         return true;
-    }
-
-    private static void whole(Asset asset, String path, Request request, Response response, Callback callback) {
-        AccessLine.name(request, path);
-        Responses.bytes(200, asset.type(), asset.bytes(), request, response, callback);
     }
 
     private void piece(String path, Request request, Response response, Callback callback) {
