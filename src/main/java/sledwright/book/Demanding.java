@@ -55,8 +55,9 @@ final class Demanding {
             };
         }
 
+        /** What a machine is asked to be paid. */
         Optional<BigDecimal> each() {
-            return quote.offered().price().map(price -> price.divide(BigDecimal.valueOf(quote.offered().machines()), price.scale(),
+            return quote.offered().pays().map(price -> price.divide(BigDecimal.valueOf(quote.offered().machines()), price.scale(),
                     RoundingMode.HALF_UP));
         }
     }
@@ -182,7 +183,7 @@ final class Demanding {
     private static Lost lost(Row row, Optional<BigDecimal> accepted) {
         SavedQuote quote = row.quote();
         String reason = quote.state() == QuoteState.EXPIRED ? "expired" : quote.reason().strip();
-        return new Lost(quote, reason, quote.offered().price(), row.wouldPay(),
+        return new Lost(quote, reason, quote.offered().pays(), row.wouldPay(),
                 accepted.map(each -> each.multiply(BigDecimal.valueOf(quote.offered().machines()))));
     }
 }

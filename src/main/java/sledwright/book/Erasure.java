@@ -25,7 +25,7 @@ final class Erasure {
         sql.change("UPDATE customer SET name = 'erased ' || id, erased = 1 WHERE name = ?", customer);
         for (SavedQuote quote : quotes) {
             sql.change("UPDATE quote SET note = '', reason = '', words = '' WHERE number = ?", quote.number());
-            sql.change("UPDATE quote_version SET name = 'erased', request = ?, sets = '' WHERE number = ?", new byte[0], quote.number());
+            eraseRequests(sql, quote);
             sql.change("DELETE FROM quote_document WHERE number = ?", quote.number());
             sql.change("DELETE FROM given_machines WHERE number = ?", quote.number());
             if (quote.state().isOpen()) {
@@ -35,6 +35,17 @@ final class Erasure {
             Quotes.note(sql, quote.number(), quote.offered().version(), "erase", "", by);
         }
         return new Erased(quotes.size(), links);
+    }
+
+    /** What was taken off the prices is one of the figures that stay. */
+    private static void eraseRequests(Sql sql, SavedQuote quote) throws SQLException {
+        String currency = quote.offered().currency();
+        for (int version = 1; version <= quote.offered().version(); version++) {
+            Asked asked = Quotes.asked(sql, quote.number(), version).orElseThrow();
+            String left = AskedPrice.set(AskedPrice.of(asked.request(), asked.sets(), currency), currency).orElse("");
+            sql.change("UPDATE quote_version SET name = 'erased', request = ?, sets = ? WHERE number = ? AND version = ?",
+                    new byte[0], left, quote.number(), version);
+        }
     }
 
     /** All quotes of a customer who is named in full. */

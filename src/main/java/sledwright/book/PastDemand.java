@@ -76,7 +76,7 @@ public record PastDemand(List<AskedClass> classes, List<Lost> lost, List<QuoteNu
      * A quote that came to nothing.
      *
      * @param reason   as it was said; for a quote that was not answered in time that it expired
-     * @param price    that was offered for all machines; empty: no build was found
+     * @param price    that the customer was asked to pay for all machines; empty: no build was found
      * @param wouldPay what the customer would have paid for them; empty: not known
      * @param others   what machines of its class were bought for, for as many; empty: none was
      */

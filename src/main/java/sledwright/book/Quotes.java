@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import sledwright.book.store.Sql;
+import sledwright.domain.Discount;
 
 /** Quotes as rows. */
 final class Quotes {
@@ -22,7 +23,7 @@ final class Quotes {
     /** Between keys that were said beside a request; no text of YAML holds it. */
     private static final String BETWEEN = "\u001f";
     private static final String SELECT = "SELECT q.number, c.name AS customer, q.state, q.version, q.chosen, v.name, v.machines, o.price,"
-            + " v.currency, q.made_on, q.valid_until, q.note, q.reason,"
+            + " v.currency, v.request, v.sets, q.made_on, q.valid_until, q.note, q.reason,"
             + " (SELECT MIN(h.until) FROM holding h WHERE h.number = q.number AND h.gone_on IS NULL) AS held_until"
             + " FROM quote q JOIN customer c ON c.id = q.customer"
             + " JOIN quote_version v ON v.number = q.number AND v.version = q.version"
@@ -166,10 +167,13 @@ final class Quotes {
         QuoteState state = stored == QuoteState.SENT && until.isPresent() && until.get().isBefore(today) ? QuoteState.EXPIRED : stored;
         String currency = row.getString("currency");
         long price = row.getLong("price");
-        Optional<BigDecimal> amount = row.wasNull() ? Optional.empty() : Optional.of(amount(price, currency));
+        Optional<Long> known = row.wasNull() ? Optional.empty() : Optional.of(price);
+        int chosen = row.getInt("chosen");
+        Discount discount = AskedPrice.of(row.getBytes("request"), sets(row.getString("sets")), currency).of(chosen);
         return new SavedQuote(QuoteNumber.named(row.getString("number")).orElseThrow(), row.getString("customer"), state,
-                new SavedQuote.Offered(row.getInt("version"), row.getInt("chosen"), row.getString("name"), row.getInt("machines"), amount,
-                currency), new SavedQuote.Days(LocalDate.parse(row.getString("made_on")), until, held(row, today)), row.getString("note"),
+                new SavedQuote.Offered(row.getInt("version"), chosen, row.getString("name"), row.getInt("machines"),
+                known.map(minor -> amount(minor, currency)), known.map(minor -> amount(discount.net(minor), currency)), currency),
+                new SavedQuote.Days(LocalDate.parse(row.getString("made_on")), until, held(row, today)), row.getString("note"),
                 row.getString("reason"));
     }
 
@@ -192,8 +196,11 @@ final class Quotes {
     static Optional<Asked> asked(Sql sql, QuoteNumber number, int version) throws SQLException {
         return sql.first("SELECT name, request, sets, catalog FROM quote_version WHERE number = ? AND version = ?", row ->
                 new Asked(row.getString(1), row.getBytes(2),
-                row.getString(3).isEmpty() ? List.of() : List.of(row.getString(3).split(BETWEEN)), Path.of(row.getString(4))),
-                number, version);
+                sets(row.getString(3)), Path.of(row.getString(4))), number, version);
+    }
+
+    private static List<String> sets(String kept) {
+        return kept.isEmpty() ? List.of() : List.of(kept.split(BETWEEN));
     }
 
     static Optional<byte[]> paper(Sql sql, QuoteNumber number, int version, String kind) throws SQLException {

@@ -87,13 +87,15 @@ public final class Reserving {
         if (!(reply instanceof Reply.Answered<Answered> found)) {
             return "What it costs now is not known, for its request cannot be answered today.";
         }
-        Optional<BigDecimal> price = found.answer().answer().price();
+        Optional<BigDecimal> price = found.answer().answer().pays();
         if (price.isEmpty()) {
             return "With what is left, its request cannot be met.";
         }
-        BigDecimal more = price.get().subtract(quote.offered().price().orElse(BigDecimal.ZERO));
+        BigDecimal more = price.get().subtract(quote.offered().pays().orElse(BigDecimal.ZERO));
         String change = more.signum() == 0 ? "as much as before" : "%s %s".formatted(more.abs(), more.signum() > 0 ? "more" : "less");
-        return "It costs %s %s now, %s; revise it to offer that.".formatted(price.get(),
-                found.answer().answer().shop().currency().getCurrencyCode(), change);
+        String list = found.answer().answer().price().filter(total -> total.compareTo(price.get()) != 0)
+                .map(" (%s by the list)"::formatted).orElse("");
+        return "It costs %s %s now%s, %s; revise it to offer that.".formatted(price.get(),
+                found.answer().answer().shop().currency().getCurrencyCode(), list, change);
     }
 }

@@ -17,9 +17,11 @@ public record SavedQuote(QuoteNumber number, String customer, QuoteState state, 
      * @param version the last one, from 1
      * @param chosen  which of its options it is about, from 1
      * @param name    what the customer calls the request
-     * @param price   of the chosen option, for all machines; empty where there is nothing to offer
+     * @param price   what the chosen option comes to, for all machines; empty where there is nothing to offer
+     * @param pays    what the customer is asked to pay in its place, before tax
      */
-    public record Offered(int version, int chosen, String name, int machines, Optional<BigDecimal> price, String currency) {
+    public record Offered(int version, int chosen, String name, int machines, Optional<BigDecimal> price, Optional<BigDecimal> pays,
+                          String currency) {
     }
 
     /**

@@ -33,6 +33,11 @@ public record Discount(Optional<BigDecimal> percent, OptionalLong agreed) {
                 .setScale(0, RoundingMode.HALF_UP).longValueExact()).orElse(0L));
     }
 
+    /** What holds of the build of that place among those that are offered, from 1: a price is agreed for the first. */
+    public Discount of(int place) {
+        return place == 1 ? this : ofOthers();
+    }
+
     /** What holds of another build than the one that a price was agreed for. */
     public Discount ofOthers() {
         return agreed.isPresent() ? NONE : this;

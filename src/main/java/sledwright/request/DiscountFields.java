@@ -1,8 +1,10 @@
 package sledwright.request;
 
 import java.math.BigDecimal;
+import java.util.Currency;
 import java.util.Optional;
 import java.util.OptionalLong;
+import sledwright.catalog.Money;
 import sledwright.domain.Discount;
 import sledwright.input.Faults;
 import sledwright.input.Field;
@@ -20,8 +22,9 @@ record DiscountFields(Optional<Field> percent, Optional<Field> agreed) {
         return read;
     }
 
-    Discount resolve(Resolver find, Faults faults) {
-        OptionalLong price = agreed.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
+    /** @param currency of an agreed price */
+    Discount resolve(Currency currency, Faults faults) {
+        OptionalLong price = agreed.map(field -> Money.minor(field, RequestBounds.PRICE, currency, faults)).orElse(OptionalLong.empty());
         Optional<BigDecimal> share = percent.flatMap(field -> field.decimal(RequestBounds.DISCOUNT, faults));
         // Where both stand that is a fault already.
         return new Discount(share, share.isPresent() ? OptionalLong.empty() : price);

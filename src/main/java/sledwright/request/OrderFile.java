@@ -114,7 +114,7 @@ public final class OrderFile implements RequestFile {
                 .filter(supplier -> !catalog.suppliers().isOwn(supplier)).map(Lot::supplierKey).distinct().count());
         countable.require(modulePartCharge, perModulePart, (long) catalog.modules().size() * lines.size());
         Map<String, Integer> units = find.onHand(onHand);
-        Discount granted = discount.resolve(find, faults);
+        Discount granted = discount.resolve(catalog.currency(), faults);
         return faults.since(before) || !sound ? Optional.empty()
                 : Optional.of(new Job.Order(catalog, new OrderRequest(name, resolved, suppliersMax, perSupplier, perModulePart, units),
                 customer, granted));

@@ -63,7 +63,7 @@ public final class QuoteFile implements RequestFile {
             new Countable(catalog, faults).require(given, price, request);
             return given;
         }));
-        Discount granted = discount.resolve(new Resolver(catalog, faults), faults);
+        Discount granted = discount.resolve(catalog.currency(), faults);
         if (energy.isEmpty() && request.objective() == Objective.LEAST_TOTAL) {
             objective.ifPresent(field -> field.fault("counts what the electricity costs, of which the request says nothing; add a section"
                     + " energy with years and price_per_kwh", faults));

@@ -1,11 +1,13 @@
 package sledwright.request;
 
 import java.util.Collection;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import sledwright.catalog.CatalogSource;
 import sledwright.domain.Catalog;
+import sledwright.domain.Discount;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
 import sledwright.input.Field;
@@ -72,6 +74,19 @@ public final class RequestReader {
         Optional<RequestFile> request = kind.map(known -> read(known, source, top));
         request.ifPresent(read -> top.finish());
         return request;
+    }
+
+    /**
+     * What a customer pays in the place of the price, of a request of whose other keys nothing is wanted; the price where it cannot be
+     * read.
+     *
+     * @param currency of the price
+     */
+    public static Discount discount(Source source, List<String> sets, Currency currency) {
+        Faults faults = new Faults();
+        Optional<Discount> discount = YamlReader.read(source, faults).map(read -> Overrides.apply(read, sets, faults))
+                .map(keys -> DiscountFields.read(Section.top(keys, faults)).resolve(currency, faults));
+        return discount.filter(known -> faults.all().isEmpty()).orElse(Discount.NONE);
     }
 
     private static RequestFile read(Kind kind, Source source, Section top) {

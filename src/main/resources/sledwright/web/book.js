@@ -10,7 +10,7 @@ let timer = 0;
 let asked = 0;
 
 function money(quote) {
-  return quote.price === null ? 'nothing to offer' : `${quote.price.toLocaleString('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 })} ${quote.currency}`;
+  return quote.asked_price === null ? 'nothing to offer' : `${quote.asked_price.toLocaleString('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 })} ${quote.currency}`;
 }
 
 function made(tag, text, className = '') {
@@ -108,7 +108,7 @@ async function choices(quote) {
     radio.name = 'option';
     radio.value = option.rank;
     radio.checked = option.rank === quote.option;
-    label.append(radio, ` ${option.rank}: ${money({ price: option.price, currency: quote.currency })}, ${option.platform} with ${option.processors} x ${option.processor}`);
+    label.append(radio, ` ${option.rank}: ${money({ asked_price: option.net ?? option.price, currency: quote.currency })}, ${option.platform} with ${option.processors} x ${option.processor}`);
     field.append(label);
   }
 }

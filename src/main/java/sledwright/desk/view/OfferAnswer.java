@@ -38,6 +38,9 @@ public sealed interface OfferAnswer permits QuoteAnswer, OrderAnswer {
     /** What the first of what is offered costs, for all machines; empty where not all can be had. */
     Optional<BigDecimal> price();
 
+    /** What the customer is asked to pay in its place, before tax. */
+    Optional<BigDecimal> pays();
+
     /** The same answer, kept under a number. */
     OfferAnswer keptAs(KeptAs number);
 }

@@ -39,6 +39,11 @@ public record OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome, O
     }
 
     @Override
+    public Optional<BigDecimal> pays() {
+        return price().map(whole -> view.sale().pays().net());
+    }
+
+    @Override
     public OrderAnswer keptAs(KeptAs kept) {
         return new OrderAnswer(view, job, outcome, Optional.of(kept));
     }

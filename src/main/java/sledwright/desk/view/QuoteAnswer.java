@@ -39,6 +39,11 @@ public record QuoteAnswer(QuoteView view, Job.Quote job, Outcome outcome, Option
     }
 
     @Override
+    public Optional<BigDecimal> pays() {
+        return view.alternatives().stream().findFirst().map(best -> best.sale().pays().net());
+    }
+
+    @Override
     public QuoteAnswer keptAs(KeptAs kept) {
         return new QuoteAnswer(view, job, outcome, Optional.of(kept));
     }

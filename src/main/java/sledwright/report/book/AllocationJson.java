@@ -25,7 +25,8 @@ public record AllocationJson(boolean applied, Map<String, Integer> counts, List<
 
         private static Promise of(Allocated.Drawn one) {
             return new Promise(new Subject(one.quote().number().toString(), one.quote().customer(), one.fate().label(),
-                    one.quote().offered().machines()), new Cost(one.quote().offered().price().orElse(null), one.cost().orElse(null),
+                    one.quote().offered().machines()), new Cost(one.quote().offered().price().orElse(null),
+                    one.quote().offered().pays().orElse(null), one.cost().orElse(null),
                     one.quote().offered().currency()),
                     new Lots(Units.all(one.lots().units()), Units.all(one.lots().fresh()), Units.all(one.lots().given())), one.lacks(),
                     one.ways());
@@ -36,8 +37,12 @@ public record AllocationJson(boolean applied, Map<String, Integer> counts, List<
     public record Subject(String number, String customer, String fate, int machines) {
     }
 
-    /** What the customer was told, and what it costs now; null where there is none. */
-    public record Cost(BigDecimal told, BigDecimal cost, String currency) {
+    /**
+     * What it came to when the customer was told and what it costs now; null where there is none.
+     *
+     * @param askedPrice what the customer was asked to pay in the place of the first, before tax
+     */
+    public record Cost(BigDecimal told, BigDecimal askedPrice, BigDecimal cost, String currency) {
     }
 
     /** All that it takes, and of that what is new; and what it gives back. */

@@ -57,7 +57,7 @@ public final class AllocationPiece {
 
     private static Row row(Drawn one, Wording words) {
         return new Row(one.quote().number().toString(), one.quote().customer(), one.fate().label(),
-                new Sums(money(one.quote().offered().price(), words), money(one.cost(), words)),
+                new Sums(money(one.quote().offered().pays(), words), money(one.cost(), words)),
                 new Lots(units(one.lots().fresh()), units(one.lots().given())));
     }
 

@@ -53,7 +53,7 @@ public final class AllocationReport {
                 .column("gives back", Fit.FLEXIBLE);
         allocated.promises().stream().filter(one -> one.fate() != Fate.SAME && one.fate() != Fate.PICKED).forEach(one ->
                 table.row(one.quote().number(), one.quote().customer(), one.fate().label(),
-                one.quote().offered().price().map(Object::toString).orElse("none"), one.cost().map(Object::toString).orElse("none"),
+                one.quote().offered().pays().map(Object::toString).orElse("none"), one.cost().map(Object::toString).orElse("none"),
                 one.quote().offered().currency(), units(one.lots().fresh(), ", "), units(one.lots().given(), ", ")));
         if (allocated.promises().stream().anyMatch(one -> one.fate() != Fate.SAME && one.fate() != Fate.PICKED)) {
             page.gap().table(table);

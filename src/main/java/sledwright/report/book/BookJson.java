@@ -22,7 +22,7 @@ public record BookJson(List<Quote> quotes) {
         private static Quote of(SavedQuote quote) {
             return new Quote(new Subject(quote.number().toString(), quote.state().label(), quote.customer(), quote.offered().name()),
                     new Extent(quote.offered().version(), quote.offered().chosen(), quote.offered().machines(),
-                    quote.offered().price().orElse(null), quote.offered().currency()),
+                    quote.offered().price().orElse(null), quote.offered().pays().orElse(null), quote.offered().currency()),
                     new Days(quote.days().madeOn().toString(), day(quote.days().validUntil()), day(quote.days().heldUntil())), quote.note(),
                     quote.reason());
         }
@@ -40,8 +40,13 @@ public record BookJson(List<Quote> quotes) {
     public record State(String number, String state) {
     }
 
-    /** @param price null where nothing was found */
-    public record Extent(int version, int option, int machines, BigDecimal price, String currency) {
+    /**
+     * What is offered.
+     *
+     * @param price      what all machines come to; null where nothing was found
+     * @param askedPrice what the customer is asked to pay in its place, before tax
+     */
+    public record Extent(int version, int option, int machines, BigDecimal price, BigDecimal askedPrice, String currency) {
     }
 
     /** The last two are null where there is no such day. */

@@ -25,7 +25,7 @@ public final class BookText {
                 .column("request", Fit.FLEXIBLE).column("machines", Fit.RIGHT).column("price", Fit.RIGHT).column("", Fit.LEFT)
                 .column("until", Fit.LEFT);
         quotes.forEach(quote -> table.row(quote.number(), quote.state().label(), quote.customer(), quote.offered().name(),
-                quote.offered().machines(), quote.offered().price().map(Object::toString).orElse("none"), quote.offered().currency(),
+                quote.offered().machines(), quote.offered().pays().map(Object::toString).orElse("none"), quote.offered().currency(),
                 quote.days().validUntil().map(Object::toString).orElse("")));
         return page.table(table).gap().text(Numbers.counted(quotes.size(), "quote")).toString();
     }

@@ -18,13 +18,18 @@ public record LostJson(String from, String until, String currency, List<Reason> 
 
         private static Quote of(PastDemand.Lost one) {
             return new Quote(one.quote().number().toString(), one.quote().customer(), one.quote().state().label(), one.reason(),
-                    new Amounts(one.price().orElse(null), one.wouldPay().orElse(null), one.tooDear().orElse(null),
-                    one.aboveOthers().orElse(null)));
+                    new Amounts(one.quote().offered().price().orElse(null), one.price().orElse(null), one.wouldPay().orElse(null),
+                    one.tooDear().orElse(null), one.aboveOthers().orElse(null)));
         }
     }
 
-    /** An amount is null where it is not known. */
-    public record Amounts(BigDecimal price, BigDecimal wouldPay, BigDecimal tooDear, BigDecimal aboveOthers) {
+    /**
+     * An amount is null where it is not known.
+     *
+     * @param price      what all machines came to
+     * @param askedPrice what the customer was asked to pay in its place; the others are held against it
+     */
+    public record Amounts(BigDecimal price, BigDecimal askedPrice, BigDecimal wouldPay, BigDecimal tooDear, BigDecimal aboveOthers) {
     }
 
     public static String of(PastDemand demand) {

@@ -85,17 +85,18 @@ public final class LostReport {
     }
 
     public static String csv(PastDemand demand) {
-        return Csv.write(List.of("number", "customer", "state", "reason", "price", "would_pay", "too_dear", "above_others", "currency"),
+        return Csv.write(List.of("number", "customer", "state", "reason", "price", "would_pay", "too_dear", "above_others", "currency", "asked_price"),
                 demand.lost().stream().map(one -> {
-            List<Object> row = new ArrayList<>(row(one));
+            List<Object> row = new ArrayList<>(row(one, one.quote().offered().price()));
             row.add(demand.currency());
+            row.add(Csv.cell(one.price()));
             return row;
         }).toList());
     }
 
-    private static List<Object> row(Lost one) {
+    private static List<Object> row(Lost one, Optional<BigDecimal> price) {
         return List.of(one.quote().number().toString(), one.quote().customer(), one.quote().state().label(), one.reason(),
-                Csv.cell(one.price()), Csv.cell(one.wouldPay()), Csv.cell(one.tooDear()), Csv.cell(one.aboveOthers()));
+                Csv.cell(price), Csv.cell(one.wouldPay()), Csv.cell(one.tooDear()), Csv.cell(one.aboveOthers()));
     }
 
     /** Both tables as a workbook. */
@@ -107,8 +108,8 @@ public final class LostReport {
                 Csv.cell(one.aboveOthers()))).toList());
         WorkbookSheet quotes = new WorkbookSheet("Quotes", List.of(Column.of("number"), Column.of("customer"), Column.of("state"),
                 Column.of("reason"), Column.amounts("price", digits), Column.amounts("would pay", digits),
-                Column.amounts(TOO_DEAR, digits), Column.amounts(ABOVE, digits)), demand.lost().stream().map(LostReport::row)
-                .toList());
+                Column.amounts(TOO_DEAR, digits), Column.amounts(ABOVE, digits)), demand.lost().stream()
+                .map(one -> row(one, one.price())).toList());
         return Workbooks.of("Lost quotes", demand.until(), List.of(reasons, quotes));
     }
 }

@@ -3,6 +3,7 @@ package sledwright.report.book;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import sledwright.book.Reviewed;
 import sledwright.report.text.Csv;
 import sledwright.report.text.Page;
@@ -29,6 +30,12 @@ public final class ReviewReport {
                     one.quote().offered().price().map(Object::toString).orElse("none"), one.now().map(Object::toString).orElse(""),
                     one.quote().offered().currency(), String.join("; ", one.soldOut())));
             page.gap().table(table);
+            String changed = moved.stream().filter(one -> !one.quote().offered().pays().equals(one.quote().offered().price()))
+                    .map(one -> one.quote().number().toString()).collect(Collectors.joining(", "));
+            if (!changed.isEmpty()) {
+                page.gap().text("These are the prices of the list; a discount or an agreed price holds in the place of that of %s."
+                        .formatted(changed));
+            }
         }
         return page.toString();
     }

@@ -21,7 +21,7 @@ class AllocationReportTest {
 
   private static String text(Allocated.Figures found, int leastBroken, int leastChanged, Optional<BigDecimal> leastCost) {
     SavedQuote quote =
-        new SavedQuote(new QuoteNumber(2026, 1), "Nordmole", QuoteState.ACCEPTED, new SavedQuote.Offered(1, 1, "node", 2, Optional.of(COST), "EUR"),
+        new SavedQuote(new QuoteNumber(2026, 1), "Nordmole", QuoteState.ACCEPTED, new SavedQuote.Offered(1, 1, "node", 2, Optional.of(COST), Optional.of(COST), "EUR"),
             new SavedQuote.Days(LocalDate.of(2026, 3, 2), Optional.empty(), Optional.empty()), "", "");
     Allocated.Drawn changed =
         new Allocated.Drawn(quote, Allocated.Fate.CHANGED, Optional.of(COST),
