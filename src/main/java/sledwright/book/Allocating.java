@@ -296,9 +296,10 @@ final class Allocating {
     }
 
     private static List<String> ways(Promise promise, Catalog left, Deadline deadline) {
-        Search search = new Search(left);
+        Catalog offered = left.withEachLot(lot -> promise.offered(lot, lot.available()));
+        Search search = new Search(offered);
         Findings findings = search.run(promise.request(), deadline);
-        return new Explainer(left, search, deadline).explain(findings, List.of()).relaxations().stream().map(Relaxation::message).toList();
+        return new Explainer(offered, search, deadline).explain(findings, List.of()).relaxations().stream().map(Relaxation::message).toList();
     }
 
     /** Holds of open quotes are kept from the promises; what their lots do not have any more is said. */

@@ -45,7 +45,7 @@ public record Promise(String name, Request request, Map<String, Integer> parts, 
      *
      * @param left what others leave of it
      */
-    Lot offered(Lot lot, int left) {
+    public Lot offered(Lot lot, int left) {
         int units = Math.min(lot.available(), Math.max(0, left));
         int own = kept.getOrDefault(LotName.of(lot), 0);
         int most = request.limit().mostDays().orElse(Integer.MAX_VALUE);
