@@ -67,6 +67,11 @@ public record PastDemand(List<AskedClass> classes, List<Lost> lost, List<QuoteNu
                     months.bought().get(month) + (int) Math.round(rate * months.unmet().get(month))).toList();
         }
 
+        /** Whether a stock can be planned for it: it is bought, and what a machine of it is sold for is known. */
+        public boolean isPlanned() {
+            return accepted.isPresent() && orders().stream().anyMatch(count -> count > 0);
+        }
+
         static int sum(List<Integer> months) {
             return months.stream().mapToInt(Integer::intValue).sum();
         }
@@ -92,6 +97,11 @@ public record PastDemand(List<AskedClass> classes, List<Lost> lost, List<QuoteNu
         public Optional<BigDecimal> aboveOthers() {
             return price.flatMap(asked -> others.map(asked::subtract));
         }
+    }
+
+    /** Whether a stock can be planned for anything. */
+    public boolean isPlanned() {
+        return classes.stream().anyMatch(AskedClass::isPlanned);
     }
 
     /** Of a book in which nothing stands. */

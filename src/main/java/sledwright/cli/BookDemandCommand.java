@@ -1,6 +1,7 @@
 package sledwright.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sledwright.book.Book;
@@ -9,6 +10,7 @@ import sledwright.book.Signature;
 import sledwright.report.book.DemandJson;
 import sledwright.report.book.DemandReport;
 import sledwright.report.book.DemandYaml;
+import sledwright.request.SupplyTable;
 
 /** {@code book demand}: the plan of a stock, made from what was asked for and bought. */
 @Command(
@@ -29,8 +31,8 @@ final class BookDemandCommand extends BookWork {
             + " today.")
     private int months;
 
-    @Option(names = "--supply", paramLabel = "FILE", required = true, description = "The table of what suppliers offer, as 'restock' reads"
-            + " it.")
+    @Option(names = "--supply", paramLabel = "FILE", description = "The table of what suppliers offer, which the plan then names. It may"
+            + " be added to the plan later.")
     private Path supply;
 
     @Option(names = "--horizon", paramLabel = "N", defaultValue = "3", converter = Word.OfMonths.class,
@@ -40,14 +42,15 @@ final class BookDemandCommand extends BookWork {
     @Override
     void prepare() {
         folder();
+        Optional.ofNullable(supply).ifPresent(SupplyTable::requireSound);
     }
 
     @Override
     int work(Book book, Signature by, Output output) {
         Path folder = folder();
         PastDemand demand = book.demand(folder, months, by);
-        output.write(Renderings.of(screen -> DemandYaml.of(demand, folder, supply, horizon), () -> DemandJson.of(demand),
+        output.write(Renderings.of(screen -> DemandYaml.of(demand, folder, Optional.ofNullable(supply), horizon), () -> DemandJson.of(demand),
                 () -> DemandReport.csv(demand)));
-        return ExitCode.DONE;
+        return demand.isPlanned() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 }

@@ -1,6 +1,7 @@
 package sledwright.request;
 
 import java.math.BigInteger;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -47,6 +48,13 @@ public final class SupplyTable {
 
     private SupplyTable(List<Draft> drafts) {
         this.drafts = drafts;
+    }
+
+    /** What is wrong in a table of what suppliers offer, before anybody holds it against a catalogue. */
+    public static void requireSound(Path table) {
+        Faults faults = new Faults();
+        read(Source.of(table), faults);
+        faults.throwIfAny();
     }
 
     static SupplyTable read(Source table, Faults faults) {

@@ -120,7 +120,7 @@ class BookAskedPriceTest {
     }
 
     private String supply() throws IOException {
-        return Files.writeString(folder.resolve("supply.csv"), "sku,supplier,available,lead_days,tiers\n").toString();
+        return Files.writeString(folder.resolve("supply.csv"), "sku,supplier,unit_cost,available\n").toString();
     }
 
     /** Who was second is told what there would be to pay, beside what he was asked before. */

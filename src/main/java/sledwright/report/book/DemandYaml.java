@@ -28,6 +28,10 @@ import sledwright.words.Numbers;
 /** What was asked for, as the plan of a stock that 'restock' takes. Texts stand as in JSON, which is YAML, too. */
 public final class DemandYaml {
 
+    /** What is said where there is nothing to plan from, in the place of a plan. */
+    public static final String NOTHING = "There is nothing to plan from: nobody has bought anything of which it is known what one costs.";
+
+    private static final String NO_SUPPLY = "# supply is missing: the table of what suppliers offer; name it here, or with --set supply=FILE";
     private static final int HUNDRED = 100;
 
     private final List<String> lines = new ArrayList<>();
@@ -38,12 +42,12 @@ public final class DemandYaml {
     /**
      * The plan.
      *
-     * @param supply  the table of what suppliers offer
+     * @param supply  the table of what suppliers offer; empty: whoever takes the plan names one
      * @param horizon how many months are looked ahead
      */
-    public static String of(PastDemand demand, Path catalog, Path supply, int horizon) {
+    public static String of(PastDemand demand, Path catalog, Optional<Path> supply, int horizon) {
         return new DemandYaml().plan(demand, List.of("catalog: %s".formatted(text(catalog.toAbsolutePath().normalize().toString())),
-                "supply: %s".formatted(text(supply.toAbsolutePath().normalize().toString()))), horizon);
+                supply.map(table -> "supply: %s".formatted(text(table.toAbsolutePath().normalize().toString()))).orElse(NO_SUPPLY)), horizon);
     }
 
     /**
@@ -63,12 +67,21 @@ public final class DemandYaml {
 
     private String plan(PastDemand demand, List<String> own, int horizon) {
         head(demand);
+        if (!demand.isPlanned()) {
+            demand.classes().forEach(this::add);
+            add("# " + NOTHING);
+            return written();
+        }
         add("kind: restock");
         add("name: %s".formatted(text("demand of %s to %s".formatted(demand.from(), demand.until()))));
         own.forEach(this::add);
         add("horizon_months: %s".formatted(horizon));
         add("classes:");
         demand.classes().forEach(this::add);
+        return written();
+    }
+
+    private String written() {
         return String.join("\n", lines) + "\n";
     }
 
@@ -83,13 +96,13 @@ public final class DemandYaml {
     }
 
     private void add(AskedClass asked) {
-        boolean none = asked.orders().stream().allMatch(count -> count == 0) || asked.accepted().isEmpty();
         add("  # %s: asked for in %s, bought %s, lost %s, still open %s, without a build %s%s".formatted(plain(asked.name()),
                 Numbers.counted(sum(asked.months().asked()), "quote"), sum(asked.months().bought()), asked.lost(), asked.open(),
                 sum(asked.months().unmet()), asked.winRate().isEmpty() ? "" : "; bought of what was decided: %s %%"
                         .formatted(Math.round(HUNDRED * asked.winRate().getAsDouble()))));
-        if (none) {
-            add("  # no class, for nobody has bought it");
+        if (!asked.isPlanned()) {
+            add(sum(asked.months().bought()) == 0 ? "  # no class, for nobody has bought it"
+                    : "  # no class, for what one of them costs is not known: they were bought in orders");
             return;
         }
         Request request = asked.request();

@@ -84,6 +84,9 @@ public final class PlanHandler extends AnsweringHandler {
             List<Map<String, String>> supply = rows(Source.of(name.isEmpty() ? "supply.csv" : name, body));
             String who = Visitor.of(request).name();
             PastDemand demand = BookReplies.of(() -> PastQuotes.of(shop, months, new Signature(who, Instant.now(), LocalDate.now())));
+            if (!demand.isPlanned()) {
+                throw RefusedException.of(400, "months", String.valueOf(months), DemandYaml.NOTHING);
+            }
             String plan = DemandYaml.of(demand, supply, horizon, Optional.of(budget).filter(text -> !text.isBlank()));
             visit.finish(() -> Responses.bytes(200, "text/plain; charset=utf-8", plan.getBytes(StandardCharsets.UTF_8), request, response,
                     callback));

@@ -50,6 +50,12 @@ class StockPageTest {
             String streamed = Wire.post(server.address(), "/page/plan", "application/yaml", plan + "samples: 10\n").body();
             assertThat(streamed).contains("event: progress", "\"doing\": \"", "event: answer");
             assertThat(HtmlValidity.faults(Wire.get(server.address(), "/stock").body())).isEmpty();
+            Wire.Reply none = Wire.post(server.address(), "/page/demand?months=1&horizon=1&name=list.csv", "text/csv", "sku\n");
+            assertThat(none.status()).isEqualTo(200);
+            Wire.post(server.address(), "/api/book/2026-0001/decline", "application/yaml", "");
+            none = Wire.post(server.address(), "/page/demand?months=1&horizon=1&name=list.csv", "text/csv", "sku\n");
+            assertThat(none.status()).isEqualTo(400);
+            assertThat(none.body()).contains("There is nothing to plan from: nobody has bought anything of which it is known what one costs.");
             Wire.Reply wrong = Wire.post(server.address(), "/page/demand?months=1&horizon=1&name=list.pdf", "text/csv", "sku\n");
             assertThat(wrong.status()).isEqualTo(400);
             assertThat(wrong.body()).contains("must end in .xlsx, .csv, .tsv or .txt");
