@@ -16,6 +16,12 @@ public final class Numbers {
         return rounded(figure, FINEST, RoundingMode.HALF_UP);
     }
 
+    /** A rate as somebody gave it: amounts are worked out with all of its decimals. */
+    public static Measure rate(BigDecimal percent) {
+        BigDecimal given = percent.stripTrailingZeros();
+        return new Measure(given.scale() < 0 ? given.setScale(0) : given);
+    }
+
     /** The figure with at most two decimals and no trailing zeros: {@code 230.4}, {@code 16}. */
     public static Measure plain(double figure) {
         BigDecimal rounded = BigDecimal.valueOf(figure).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();

@@ -145,6 +145,25 @@ class DiscountsTest {
         assertThat(json("compare", QUOTE + "discount_percent: 5\n").get("discount_percent").decimalValue()).isEqualByComparingTo("5");
     }
 
+    /** A reader who works the amount out by the rate comes to the same. */
+    @Test
+    void ratesHaveAllOfTheirDecimals() throws IOException {
+        Path catalog = folder.resolve("shop/catalog.yaml");
+        Files.writeString(catalog, Files.readString(catalog).replace("tax_percent: 19", "tax_percent: 7.12500"));
+        String discount = "discount_percent: 33.333\n";
+        assertThat(text("quote", QUOTE + discount, "--for", "shop")).contains("discount 33.333 % -", " MwSt 7.125 % ");
+        assertThat(text("order", ORDER + discount, "--for", "shop")).contains("discount 33.333 %: -", " MwSt 7.125 %: ");
+        for (String[] papers : new String[][] {{"quote", QUOTE}, {"order", ORDER}}) {
+            assertThat(text(papers[0], papers[1] + discount, "--for", "customer")).contains("Discount, 33.333 % ", "MwSt, 7.125 % ");
+            assertThat(text(papers[0], papers[1] + discount, "--format", "html")).contains("Discount, 33.333\u00a0%", "MwSt, 7.125\u00a0%");
+        }
+        assertThat(text("compare", QUOTE + discount)).contains("Prices are before the discount of 33.333 %.");
+        assertThat(text("compare", QUOTE, "--for", "customer")).contains("7.125");
+        assertThat(text("compare", QUOTE + discount, "--format", "html")).contains("33.333", "7.125");
+        Files.writeString(catalog, Files.readString(catalog).replace("document: {", "document: { locale: de,"));
+        assertThat(text("quote", QUOTE + discount, "--for", "customer")).contains("Nachlass, 33,333 % ", "MwSt, 7,125 % ");
+    }
+
     /** A limit with tax keeps to the price, whatever is taken off. */
     @Test
     void limitsLookAtThePrice() throws IOException {

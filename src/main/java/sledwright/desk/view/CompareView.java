@@ -47,7 +47,7 @@ public record CompareView(Topic topic, Scope scope, CompareProof proof, List<Cur
     /** That prices here are not what the customer pays; empty where they are. */
     public Optional<Sentence> beforeDiscount() {
         return scope.discount().isNone() ? Optional.empty() : Optional.of(scope.discount().percent()
-                .map(percent -> Sentence.of("Prices are before the discount of %s %%.", Numbers.plain(percent.doubleValue())))
+                .map(percent -> Sentence.of("Prices are before the discount of %s %%.", Numbers.rate(percent)))
                 .orElse(Sentence.plain("Prices are those of the list; a price was agreed for one build, which no point counts.")));
     }
 

@@ -150,12 +150,12 @@ public final class BuildText {
     /** What follows a total, line by line: label -> amount. */
     public static Map<String, BigDecimal> payment(Payment pays) {
         Map<String, BigDecimal> rows = new LinkedHashMap<>();
-        pays.percent().ifPresent(percent -> rows.put("discount %s %%".formatted(Numbers.plain(percent.doubleValue())), pays.change()));
+        pays.percent().ifPresent(percent -> rows.put("discount %s %%".formatted(Numbers.rate(percent)), pays.change()));
         if (pays.isChanged()) {
             rows.put(pays.agreed() ? "agreed" : "to pay", pays.net());
         }
         pays.tax().ifPresent(tax -> {
-            rows.put("%s %s %%".formatted(tax.name(), Numbers.plain(tax.percent().doubleValue())), tax.amount());
+            rows.put("%s %s %%".formatted(tax.name(), Numbers.rate(tax.percent())), tax.amount());
             rows.put("with " + tax.name(), pays.gross());
         });
         return rows;

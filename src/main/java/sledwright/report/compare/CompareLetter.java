@@ -69,7 +69,7 @@ public final class CompareLetter {
         String day = words.say("terms.prices", words.day(job.catalog().pricedOn()), view.topic().currency());
         List<String> terms = new ArrayList<>(List.of(day));
         job.catalog().stationery().tax().percent().ifPresent(percent -> terms.add(words.say("terms.before",
-                job.catalog().stationery().tax().name(), words.figure(percent))));
+                job.catalog().stationery().tax().name(), words.rate(percent))));
         return new LetterParts(words, job.catalog()).end(letter, terms, view.topic().request());
     }
 

@@ -98,7 +98,7 @@ final class CompareWords {
                 new Note(Sentences.capital(words.say("mark.KNEE")), words.say("compare.note.knee")),
                 new Note(Sentences.capital(words.say("mark.UNIT")), words.say("compare.note.best"))));
         shop.tax().percent().ifPresent(percent -> notes.add(new Note(words.say("column.price"), words.say("compare.note.price",
-                shop.tax().name(), words.figure(percent)))));
+                shop.tax().name(), words.rate(percent)))));
         view.beforeDiscount().ifPresent(said -> notes.add(new Note(words.say("compare.term.discount"), said.in(words))));
         if (view.scope().byPlatform()) {
             notes.add(new Note(Sentences.capital(words.say("compare.ahead")), words.say("compare.note.ahead")));

@@ -34,12 +34,12 @@ final class PriceSums {
         Map<String, BigDecimal> sums = new LinkedHashMap<>();
         if (pays.isChanged()) {
             sums.put(words.say("sum.lines"), pays.price());
-            sums.put(pays.percent().map(percent -> words.say("sum.discount", words.figure(percent))).orElse(words.say("sum.agreed")),
+            sums.put(pays.percent().map(percent -> words.say("sum.discount", words.rate(percent))).orElse(words.say("sum.agreed")),
                     pays.change());
         }
         pays.tax().ifPresentOrElse(tax -> {
             sums.put(words.say("sum.before", tax.name()), pays.net());
-            sums.put(words.say("sum.tax", tax.name(), words.figure(tax.percent())), tax.amount());
+            sums.put(words.say("sum.tax", tax.name(), words.rate(tax.percent())), tax.amount());
             sums.put(words.say("sum.with", total, tax.name()), pays.gross());
         }, () -> sums.put(total, pays.net()));
         return sums;

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import sledwright.domain.Catalog;
 import sledwright.words.Manner;
+import sledwright.words.Numbers;
 
 /**
  * How a document writes what it says: its fixed texts in its language, figures as its locale does, days in words, which cannot be misread.
@@ -143,6 +144,11 @@ public final class Wording implements Manner {
 
     public String figure(BigDecimal figure) {
         return format(figures, figure);
+    }
+
+    /** A rate with all of its decimals. */
+    public String rate(BigDecimal percent) {
+        return Numbers.rate(percent).in(this);
     }
 
     /** Four digits need no sign between them, which one could take for a decimal one. */
