@@ -10,6 +10,8 @@ const $$ = (selector, within = document) => Array.from(within.querySelectorAll(s
 const line = crypto.randomUUID();
 const form = $('#wishes');
 const answer = $('#answer');
+/** The request whose answer is shown. */
+let answered = '';
 const chart = $('#chart');
 const said = $('#said');
 const COMPOSITE = ['require.storage', 'require.cards', 'extras', 'on_hand'];
@@ -283,6 +285,7 @@ async function ask() {
       const html = await reply.text();
       const drawn = boards();
       swap(answer, html);
+      answered = request.text;
       const words = $('[data-say]', answer).dataset.say;
       rest = setTimeout(() => { said.textContent = words; }, RESTS_MS);
       brief();
@@ -514,7 +517,7 @@ function label(key) {
   return found ? found.dataset.label : key;
 }
 // A mail fills the whole form: what stood in it before is no wish of this customer; Undo brings it back.
-wireKeeping(() => yaml(wishes).text);
+wireKeeping(() => yaml(wishes).text, () => answered === yaml(wishes).text ? $('.answer', answer).dataset.price : null);
 wireOrder(() => wishes);
 if ($('#link')) { wireLink(() => yaml(wishes).text, () => wishes, label); }
 wireMail(label, pairs => { wishes = fromPairs(pairs); asked = []; show(); changed(true); });

@@ -1,5 +1,5 @@
 // The book of quotes: found, looked at, taken further.
-import { GONE, headers, refusal } from './server.js';
+import { GONE, headers, money, refusal } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
@@ -9,8 +9,8 @@ let shown = null;
 let timer = 0;
 let asked = 0;
 
-function money(quote) {
-  return quote.asked_price === null ? 'nothing to offer' : `${quote.asked_price.toLocaleString('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 })} ${quote.currency}`;
+function pays(quote) {
+  return quote.asked_price === null ? 'nothing to offer' : money(quote.asked_price, quote.currency);
 }
 
 function made(tag, text, className = '') {
@@ -42,7 +42,7 @@ function line(quote) {
   button.type = 'button';
   button.dataset.number = quote.number;
   if (shown === quote.number) { button.setAttribute('aria-current', 'true'); }
-  button.append(made('span', quote.number, 'sku'), made('span', money(quote), 'n'), made('span', quote.customer), made('span', quote.state + (quote.held_until ? ', held' : ''), 'mark'));
+  button.append(made('span', quote.number, 'sku'), made('span', pays(quote), 'n'), made('span', quote.customer), made('span', quote.state + (quote.held_until ? ', held' : ''), 'mark'));
   item.append(button);
   return item;
 }
@@ -55,7 +55,7 @@ async function show(number, version) {
   shown = number;
   $('#none').hidden = true;
   $('#quote').hidden = false;
-  $('#price').textContent = money(quote);
+  $('#price').textContent = pays(quote);
   $('#state').textContent = `${quote.number}: ${quote.state}${quote.held_until ? ', held until ' + quote.held_until : ''}`;
   const until = quote.valid_until ? `, holds until ${quote.valid_until}` : '';
   $('#gist').textContent = `${quote.customer}, ${quote.request}, ${quote.machines === 1 ? '1 machine' : quote.machines + ' machines'}, made on ${quote.made_on}${until}`
@@ -108,7 +108,7 @@ async function choices(quote) {
     radio.name = 'option';
     radio.value = option.rank;
     radio.checked = option.rank === quote.option;
-    label.append(radio, ` ${option.rank}: ${money({ asked_price: option.net ?? option.price, currency: quote.currency })}, ${option.platform} with ${option.processors} x ${option.processor}`);
+    label.append(radio, ` ${option.rank}: ${money(option.net ?? option.price, quote.currency)}, ${option.platform} with ${option.processors} x ${option.processor}`);
     field.append(label);
   }
 }

@@ -34,3 +34,8 @@ export function opening(button, take) {
     if (file) { take(text, file.name); }
   });
 }
+
+/** An amount with its currency. */
+export function money(amount, currency) {
+  return `${amount.toLocaleString('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 })} ${currency}`;
+}

@@ -33,9 +33,12 @@ function told(data) {
   return `${Math.round(data.seconds)} s: ${data.price === null ? 'nothing yet' : data.price}${data.bound === null ? '' : ', not below ' + data.bound}${gap}`;
 }
 
-function take(name, data) {
+/** What was answered, and at which price where it has one. */
+const shown = { request: '', price: null };
+function take(request, name, data) {
   if (name === 'progress') { $('#progress').textContent = told(data); return; }
   $('#result').textContent = data.text;
+  Object.assign(shown, { request, price: data.price });
   $('#progress').textContent = 'Done.';
   draw();
 }
@@ -46,8 +49,9 @@ async function answer() {
   busy(true);
   $('#fault').textContent = '';
   $('#progress').textContent = 'Working on it.';
+  const request = $('#text').value;
   try {
-    const reply = await fetch('/page/work', { method: 'POST', headers: { ...headers(), 'Sledwright-Line': running }, body: $('#text').value });
+    const reply = await fetch('/page/work', { method: 'POST', headers: { ...headers(), 'Sledwright-Line': running }, body: request });
     if (mine !== asked) { return; }
     if (!reply.ok) {
       $('#progress').textContent = '';
@@ -55,7 +59,7 @@ async function answer() {
       faults((await reply.json()).faults);
       return;
     }
-    await listen(reply, take);
+    await listen(reply, (name, data) => take(request, name, data));
   } catch (gone) {
     $('#progress').textContent = 'The server does not answer. Is it still running?';
   } finally {
@@ -166,5 +170,5 @@ for (const button of document.querySelectorAll('#bench [data-step]')) {
     $('#progress').textContent = `${quote.number}: ${quote.state}.`;
   }));
 }
-if ($('#keep')) { wireKeeping(() => $('#text').value); }
+if ($('#keep')) { wireKeeping(() => $('#text').value, () => shown.request === $('#text').value ? shown.price : null); }
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

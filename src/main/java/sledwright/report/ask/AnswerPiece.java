@@ -1,5 +1,6 @@
 package sledwright.report.ask;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -83,6 +84,7 @@ public final class AnswerPiece {
         model.put("notes", each(view.explanation().notes(), this::said));
         model.put("asked", each(view.explanation().whyNot(), this::about));
         model.put("said", spoken());
+        model.put("price", ranked.stream().findFirst().flatMap(best -> best.build().price()).map(BigDecimal::toPlainString).orElse(""));
         return Pages.filled("ask-answer.ftlh", model);
     }
 

@@ -1,5 +1,6 @@
 package sledwright.web.page;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import sledwright.desk.Desk;
@@ -7,6 +8,7 @@ import sledwright.desk.QuoteQuestion;
 import sledwright.desk.Reply;
 import sledwright.desk.RestockQuestion;
 import sledwright.desk.Terms;
+import sledwright.desk.view.OfferAnswer;
 import sledwright.input.Faults;
 import sledwright.input.Source;
 import sledwright.input.Value;
@@ -31,11 +33,20 @@ final class FileWork {
     private FileWork() {
     }
 
-    private record Told(String text) {
+    /** @param price of what can be kept, all machines; null where there is none */
+    private record Told(String text, BigDecimal price) {
+
+        private Told(String text) {
+            this(text, null);
+        }
+
+        private static Told of(String text, OfferAnswer answer) {
+            return new Told(text, answer.price().orElse(null));
+        }
     }
 
     /**
-     * @return JSON whose {@code text} is the answer
+     * @return JSON whose {@code text} is the answer, with the price where it can be kept
      * @throws RefusedException when whoever asks may not ask this
      */
     static String answer(Desk desk, Source source, Terms terms, Visitor visitor) {
@@ -44,19 +55,19 @@ final class FileWork {
         if (!visitor.may("POST", "/api/" + question)) {
             throw RefusedException.of(403, "kind", question, "is a question that the role %s may not ask".formatted(visitor.role()));
         }
-        return Json.of(new Told(DeskReplies.of(text(kind, desk, source, terms))));
+        return Json.of(DeskReplies.of(told(kind, desk, source, terms)));
     }
 
-    private static Reply<String> text(String kind, Desk desk, Source source, Terms terms) {
+    private static Reply<Told> told(String kind, Desk desk, Source source, Terms terms) {
         List<String> none = List.of();
         return switch (kind) {
-            case "order" -> desk.order(source, none, terms).map(answer -> OrderText.of(answer.view(), Screen.PLAIN));
-            case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms).map(view -> RestockText.of(view, Screen.PLAIN));
+            case "order" -> desk.order(source, none, terms).map(answer -> Told.of(OrderText.of(answer.view(), Screen.PLAIN), answer));
+            case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms).map(view -> new Told(RestockText.of(view, Screen.PLAIN)));
             case "upgrade" -> desk.upgrade(source, none, terms)
-                    .map(answer -> UpgradeText.of(answer.view(), Screen.PLAIN));
-            case "build" -> desk.check(source, none).map(view -> CheckText.of(view, Screen.PLAIN));
+                    .map(answer -> new Told(UpgradeText.of(answer.view(), Screen.PLAIN)));
+            case "build" -> desk.check(source, none).map(view -> new Told(CheckText.of(view, Screen.PLAIN)));
             default -> desk.quote(source, new QuoteQuestion(none, none, true), terms)
-                    .map(answer -> QuoteText.of(answer.view(), Screen.PLAIN));
+                    .map(answer -> Told.of(QuoteText.of(answer.view(), Screen.PLAIN), answer));
         };
     }
 

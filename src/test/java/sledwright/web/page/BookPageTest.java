@@ -163,6 +163,30 @@ class BookPageTest {
         assertThat(HtmlValidity.faults(get("/book"))).isEmpty();
     }
 
+    /** The price that is shown is of the catalogue as it was then, what is kept is of that of now. */
+    @Test
+    @InBrowser
+    void whatIsKeptAtAnotherPriceThanWasShownIsSaid(Browser browser) throws IOException {
+        String year = String.valueOf(java.time.Year.now().getValue());
+        browser.visit(address + "#require.cores=8&require.memory_gb=16&enclosure=own").until("document.querySelector('.sum')")
+                .type("#keep-customer", "Orchard Surveys").press(Keys.ENTER).until("document.querySelector('#kept a')");
+        assertThat(browser.ask("return document.querySelector('#kept').textContent")).isEqualTo("Kept as " + year + "-0001.");
+        browser.visit(address + "work").type("#text", ORDER).click("#go").until("document.querySelector('#progress').textContent === 'Done.'")
+                .type("#keep-customer", "Fenland").press(Keys.ENTER).until("document.querySelector('#kept a')");
+        assertThat(browser.ask("return document.querySelector('#kept').textContent")).isEqualTo("Kept as " + year + "-0002.");
+        browser.visit(address + "#require.cores=8&require.memory_gb=16&enclosure=own").until("document.querySelector('.sum')");
+        Path offers = work.resolve("shop/offers.csv");
+        Files.writeString(offers, Files.readString(offers).replace("REED-S,A2,Marsh Trade,used,150,", "REED-S,A2,Marsh Trade,used,160,"));
+        browser.type("#keep-customer", "Orchard Surveys").press(Keys.ENTER).until("document.querySelector('#kept a')");
+        assertThat(browser.ask("return document.querySelector('#kept').textContent"))
+                .isEqualTo("Kept as " + year + "-0003, for 261.50 EUR: prices or stock have changed since.");
+        browser.visit(address + "work").type("#text", ORDER).click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
+        Files.writeString(offers, Files.readString(offers).replaceAll("(?m)^([^,\n]+,[^,]*,[^,]*,[^,]*,)([0-9])", "$1" + "9$2"));
+        browser.type("#keep-customer", "Fenland").press(Keys.ENTER).until("document.querySelector('#kept a')");
+        assertThat((String) browser.ask("return document.querySelector('#kept').textContent"))
+                .startsWith("Kept as " + year + "-0004, for ").endsWith(" EUR: prices or stock have changed since.");
+    }
+
     @Test
     @InBrowser
     void theBenchHasTheSheetsOfQuotesAndOrdersAndNotesWhatIsDone(Browser browser) {
