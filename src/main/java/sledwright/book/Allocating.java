@@ -299,7 +299,8 @@ final class Allocating {
         Catalog offered = left.withEachLot(lot -> promise.offered(lot, lot.available()));
         Search search = new Search(offered);
         Findings findings = search.run(promise.request(), deadline);
-        return new Explainer(offered, search, deadline).explain(findings, List.of()).relaxations().stream().map(Relaxation::message).toList();
+        return new Explainer(offered, search, deadline).explain(findings, List.of()).relaxations().stream().map(Relaxation::message)
+                .toList();
     }
 
     /** Holds of open quotes are kept from the promises; what their lots do not have any more is said. */

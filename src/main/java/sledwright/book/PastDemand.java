@@ -1,11 +1,13 @@
 package sledwright.book;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sledwright.domain.Request;
+import sledwright.request.SupplyTable;
 
 /**
  * What a shop was asked for over some months, what it offered and what was bought.
@@ -107,6 +109,15 @@ public record PastDemand(List<AskedClass> classes, List<Lost> lost, List<QuoteNu
     /** Of a book in which nothing stands. */
     public static PastDemand nothing(LocalDate today, int months, String currency) {
         return new PastDemand(List.of(), List.of(), List.of(), Demanding.first(today, months), today, months, currency);
+    }
+
+    /**
+     * Looks at the table of what suppliers offer, before a plan names it.
+     *
+     * @throws sledwright.input.FaultsException when it is not there or cannot be read
+     */
+    public static void requireSupply(Path table) {
+        SupplyTable.requireSound(table);
     }
 
     public PastDemand {

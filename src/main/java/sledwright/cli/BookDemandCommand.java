@@ -10,7 +10,6 @@ import sledwright.book.Signature;
 import sledwright.report.book.DemandJson;
 import sledwright.report.book.DemandReport;
 import sledwright.report.book.DemandYaml;
-import sledwright.request.SupplyTable;
 
 /** {@code book demand}: the plan of a stock, made from what was asked for and bought. */
 @Command(
@@ -42,15 +41,15 @@ final class BookDemandCommand extends BookWork {
     @Override
     void prepare() {
         folder();
-        Optional.ofNullable(supply).ifPresent(SupplyTable::requireSound);
+        Optional.ofNullable(supply).ifPresent(PastDemand::requireSupply);
     }
 
     @Override
     int work(Book book, Signature by, Output output) {
         Path folder = folder();
         PastDemand demand = book.demand(folder, months, by);
-        output.write(Renderings.of(screen -> DemandYaml.of(demand, folder, Optional.ofNullable(supply), horizon), () -> DemandJson.of(demand),
-                () -> DemandReport.csv(demand)));
+        output.write(Renderings.of(screen -> DemandYaml.of(demand, folder, Optional.ofNullable(supply), horizon),
+                () -> DemandJson.of(demand), () -> DemandReport.csv(demand)));
         return demand.isPlanned() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 }

@@ -31,7 +31,8 @@ public final class DemandYaml {
     /** What is said where there is nothing to plan from, in the place of a plan. */
     public static final String NOTHING = "There is nothing to plan from: nobody has bought anything of which it is known what one costs.";
 
-    private static final String NO_SUPPLY = "# supply is missing: the table of what suppliers offer; name it here, or with --set supply=FILE";
+    private static final String NO_SUPPLY =
+            "# supply is missing: the table of what suppliers offer; name it here, or with --set supply=FILE";
     private static final int HUNDRED = 100;
 
     private final List<String> lines = new ArrayList<>();
@@ -47,7 +48,8 @@ public final class DemandYaml {
      */
     public static String of(PastDemand demand, Path catalog, Optional<Path> supply, int horizon) {
         return new DemandYaml().plan(demand, List.of("catalog: %s".formatted(text(catalog.toAbsolutePath().normalize().toString())),
-                supply.map(table -> "supply: %s".formatted(text(table.toAbsolutePath().normalize().toString()))).orElse(NO_SUPPLY)), horizon);
+                supply.map(table -> "supply: %s".formatted(text(table.toAbsolutePath().normalize().toString()))).orElse(NO_SUPPLY)),
+                horizon);
     }
 
     /**

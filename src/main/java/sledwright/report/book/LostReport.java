@@ -85,8 +85,8 @@ public final class LostReport {
     }
 
     public static String csv(PastDemand demand) {
-        return Csv.write(List.of("number", "customer", "state", "reason", "price", "would_pay", "too_dear", "above_others", "currency", "asked_price"),
-                demand.lost().stream().map(one -> {
+        return Csv.write(List.of("number", "customer", "state", "reason", "price", "would_pay", "too_dear", "above_others", "currency",
+                "asked_price"), demand.lost().stream().map(one -> {
             List<Object> row = new ArrayList<>(row(one, one.quote().offered().price()));
             row.add(demand.currency());
             row.add(Csv.cell(one.price()));

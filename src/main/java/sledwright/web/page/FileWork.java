@@ -62,7 +62,8 @@ final class FileWork {
         List<String> none = List.of();
         return switch (kind) {
             case "order" -> desk.order(source, none, terms).map(answer -> Told.of(OrderText.of(answer.view(), Screen.PLAIN), answer));
-            case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms).map(view -> new Told(RestockText.of(view, Screen.PLAIN)));
+            case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms)
+                    .map(view -> new Told(RestockText.of(view, Screen.PLAIN)));
             case "upgrade" -> desk.upgrade(source, none, terms)
                     .map(answer -> new Told(UpgradeText.of(answer.view(), Screen.PLAIN)));
             case "build" -> desk.check(source, none).map(view -> new Told(CheckText.of(view, Screen.PLAIN)));
