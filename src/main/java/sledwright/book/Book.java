@@ -51,9 +51,10 @@ public final class Book implements AutoCloseable {
         return saving.save(fresh, customer, note, by);
     }
 
-    /** Keeps an answer as a new quote like another. */
+    /** Keeps an answer as a new quote like another; what was noted of a customer is said of nobody else. */
     public SavedQuote copy(SavedQuote from, Answered answered, Papers papers, String customer, Signature by) {
-        return saving.save(answered, papers, customer, from.note(), "like " + from.number(), by);
+        String note = from.customer().equals(customer.strip()) ? from.note() : "";
+        return saving.save(answered, papers, customer, note, "like " + from.number(), by);
     }
 
     /**
@@ -62,7 +63,8 @@ public final class Book implements AutoCloseable {
      * @param from the quote as it was when the answer was asked for
      */
     public SavedQuote revise(SavedQuote from, Answered answered, Papers papers, Signature by) {
-        return revise(from, NewVersion.of(answered, papers, new KeptAs(from.number().toString(), from.offered().version() + 1)), by);
+        KeptAs next = new KeptAs(from.number().toString(), from.offered().version() + 1);
+        return revise(from, NewVersion.of(Addressing.of(answered, from.customer()), papers, next), by);
     }
 
     SavedQuote revise(SavedQuote from, NewVersion fresh, Signature by) {

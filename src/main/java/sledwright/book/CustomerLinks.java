@@ -20,12 +20,13 @@ public final class CustomerLinks {
         this.database = database;
     }
 
-    /** Keeps one; those that are over go. */
+    /** Keeps one, whose request names nobody but its customer; those that are over go. */
     public void keep(CustomerLink link, LocalDate today) {
+        String request = link.customer().isEmpty() ? link.request() : Addressing.of(link.request(), link.customer());
         database.write(sql -> {
             sql.change("DELETE FROM customer_link WHERE until < ?", today);
             return sql.change("INSERT INTO customer_link (digest, customer, name, request, leeway, until, made_by, made_at)"
-                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)", link.digest(), link.customer(), link.name(), link.request(),
+                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)", link.digest(), link.customer(), link.name(), request,
                     Leeway.written(link.may()), link.until(), link.made().by(), link.made().at());
         });
     }

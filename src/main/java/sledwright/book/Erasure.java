@@ -2,9 +2,11 @@ package sledwright.book;
 
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import sledwright.book.BookRefusal.Kind;
 import sledwright.book.store.Sql;
+import sledwright.request.Addressee;
 
 /** Takes a customer out of the book: name, notes, reasons, requests, documents and links go; prices, figures, parts and days stay. */
 final class Erasure {
@@ -34,6 +36,7 @@ final class Erasure {
             }
             Quotes.note(sql, quote.number(), quote.offered().version(), "erase", "", by);
         }
+        readdress(sql, customer, by);
         return new Erased(quotes.size(), links);
     }
 
@@ -45,6 +48,24 @@ final class Erasure {
             String left = AskedPrice.set(AskedPrice.of(asked.request(), asked.sets(), currency), currency).orElse("");
             sql.change("UPDATE quote_version SET name = 'erased', request = ?, sets = ? WHERE number = ? AND version = ?",
                     new byte[0], left, quote.number(), version);
+        }
+    }
+
+    /** Quotes of others that are addressed to the customer, as they were made by versions before: their figures stay as they are told. */
+    private static void readdress(Sql sql, String customer, Signature by) throws SQLException {
+        for (SavedQuote quote : Quotes.find(sql, BookSearch.everything(), by.today())) {
+            for (int version = 1; version <= quote.offered().version(); version++) {
+                Asked asked = Quotes.asked(sql, quote.number(), version).orElseThrow();
+                Addressee addressee = new Addressee(asked.request(), asked.sets());
+                if (asked.request().length > 0 && addressee.names(customer)) {
+                    Quotes.rewrite(sql, quote.number(), version, Addressing.of(asked, quote.customer()));
+                    sql.change("DELETE FROM quote_document WHERE number = ? AND version = ? AND kind LIKE '%.%' AND kind NOT LIKE 'json.%'"
+                            + " AND kind NOT LIKE 'csv.%' AND kind <> 'text.shop'", quote.number(), version);
+                    String lines = String.join("\n", addressee.lines()).toLowerCase(Locale.ROOT);
+                    sql.change("UPDATE quote SET words = REPLACE(words, ?, '') WHERE number = ?", lines, quote.number());
+                    Quotes.note(sql, quote.number(), version, "erase", "papers that were addressed to another", by);
+                }
+            }
         }
     }
 

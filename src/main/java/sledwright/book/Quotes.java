@@ -203,6 +203,12 @@ final class Quotes {
         return kept.isEmpty() ? List.of() : List.of(kept.split(BETWEEN));
     }
 
+    /** Puts what was asked in another way; what was answered stays. */
+    static void rewrite(Sql sql, QuoteNumber number, int version, Asked asked) throws SQLException {
+        sql.change("UPDATE quote_version SET request = ?, sets = ? WHERE number = ? AND version = ?", asked.request(),
+                String.join(BETWEEN, asked.sets()), number, version);
+    }
+
     static Optional<byte[]> paper(Sql sql, QuoteNumber number, int version, String kind) throws SQLException {
         return sql.first("SELECT content FROM quote_document WHERE number = ? AND version = ? AND kind = ?",
                 row -> Packed.plain(row.getBytes(1)), number, version, kind);

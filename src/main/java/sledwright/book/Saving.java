@@ -28,7 +28,8 @@ final class Saving {
     /** @param detail what its history says beside that it was saved */
     SavedQuote save(Answered answered, Papers papers, String customer, String note, String detail, Signature by) {
         String name = named(customer);
-        Function<QuoteNumber, NewVersion> made = number -> NewVersion.of(answered, papers, new KeptAs(number.toString(), 1));
+        Answered addressed = Addressing.of(answered, name);
+        Function<QuoteNumber, NewVersion> made = number -> NewVersion.of(addressed, papers, new KeptAs(number.toString(), 1));
         int year = by.today().getYear();
         for (int tries = 0; tries < TRIES; tries++) {
             QuoteNumber next = database.read(sql -> Quotes.upcoming(sql, year));

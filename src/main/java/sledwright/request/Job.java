@@ -34,6 +34,9 @@ public sealed interface Job {
 
         /** Lines that say for whom; may be empty. */
         List<String> customer();
+
+        /** The same for whom these lines name. */
+        Offerable addressedTo(List<String> lines);
     }
 
     /**
@@ -49,6 +52,11 @@ public sealed interface Job {
 
         public Quote {
             customer = List.copyOf(customer);
+        }
+
+        @Override
+        public Quote addressedTo(List<String> lines) {
+            return new Quote(catalog, request, lines, energy, points, discount);
         }
     }
 
@@ -84,6 +92,11 @@ public sealed interface Job {
 
         public Order {
             customer = List.copyOf(customer);
+        }
+
+        @Override
+        public Order addressedTo(List<String> lines) {
+            return new Order(catalog, order, lines, discount);
         }
 
         @Override

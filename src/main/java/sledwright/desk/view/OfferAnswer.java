@@ -43,4 +43,7 @@ public sealed interface OfferAnswer permits QuoteAnswer, OrderAnswer {
 
     /** The same answer, kept under a number. */
     OfferAnswer keptAs(KeptAs number);
+
+    /** The same answer for whom these lines name. */
+    OfferAnswer addressedTo(List<String> customer);
 }

@@ -1,6 +1,7 @@
 package sledwright.desk.view;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.request.Job;
@@ -46,5 +47,10 @@ public record OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome, O
     @Override
     public OrderAnswer keptAs(KeptAs kept) {
         return new OrderAnswer(view, job, outcome, Optional.of(kept));
+    }
+
+    @Override
+    public OrderAnswer addressedTo(List<String> customer) {
+        return new OrderAnswer(view, job.addressedTo(customer), outcome, number);
     }
 }

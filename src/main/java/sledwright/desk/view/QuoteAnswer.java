@@ -1,6 +1,7 @@
 package sledwright.desk.view;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import sledwright.planner.Outcome;
 import sledwright.request.Job;
@@ -46,5 +47,10 @@ public record QuoteAnswer(QuoteView view, Job.Quote job, Outcome outcome, Option
     @Override
     public QuoteAnswer keptAs(KeptAs kept) {
         return new QuoteAnswer(view, job, outcome, Optional.of(kept));
+    }
+
+    @Override
+    public QuoteAnswer addressedTo(List<String> customer) {
+        return new QuoteAnswer(view, job.addressedTo(customer), outcome, number);
     }
 }

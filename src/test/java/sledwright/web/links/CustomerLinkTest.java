@@ -25,6 +25,9 @@ import org.openqa.selenium.Keys;
 import sledwright.browser.Browser;
 import sledwright.browser.HtmlValidity;
 import sledwright.browser.InBrowser;
+import sledwright.book.Book;
+import sledwright.book.CustomerLink;
+import sledwright.book.store.BookPlace;
 import sledwright.samples.Folders;
 import sledwright.web.Servers;
 import sledwright.web.WebServer;
@@ -108,6 +111,11 @@ class CustomerLinkTest {
         String named = made("/api/links?customer=%20Fenland%20Mapping").get("id").textValue();
         String nobody = made("/api/links").get("id").textValue();
         String addressed = new ObjectMapper().readTree(Wire.post(address, "/api/links", YAML, REQUEST + "customer: [Nordmole, Dike Lane 4]\n").body()).get("id").textValue();
+        Wire.post(address, "/api/links?customer=Marsh", YAML, REQUEST + "customer: [Nordmole, Dike Lane 4]\n");
+        try (Book book = Book.open(BookPlace.of(folder.resolve("book.db")), "test")) {
+            assertThat(book.links().all(LocalDate.now())).filteredOn(link -> link.customer().equals("Marsh")).extracting(CustomerLink::request)
+                    .containsExactly(REQUEST + "customer: [Marsh]\n");
+        }
         JsonNode all = new ObjectMapper().readTree(Wire.get(address, "/api/links").body()).get("links");
         assertThat(all).anyMatch(link -> link.get("id").textValue().equals(named) && link.get("customer").textValue().equals("Fenland Mapping"));
         assertThat(all).anyMatch(link -> link.get("id").textValue().equals(nobody) && link.get("customer").textValue().isEmpty());
