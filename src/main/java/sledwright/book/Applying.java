@@ -68,14 +68,19 @@ final class Applying {
 
     /** A promise that was left without its parts is not picked before it is allotted some. */
     static void requireKept(Sql sql, SavedQuote quote) throws SQLException {
-        boolean takes = !Holdings.picks(sql, quote, quote.offered().chosen()).isEmpty();
-        if (takes && sql.first("SELECT units FROM holding WHERE number = ?", row -> row.getInt(1), quote.number()).isEmpty()) {
-            throw new BookRefusal(Kind.STEP, "nothing is kept for %s, since nothing was left for it; allocate again, or have it declined"
-                    .formatted(quote.number()));
-        }
+        requireSome(sql, quote);
         Optional<Promised.Machines> order = Promised.machines(sql, quote);
         if (order.isPresent() && !order.get().isWhole()) {
             throw new BookRefusal(Kind.STEP, "not all machines of %s have their parts; allocate again, or have it declined"
+                    .formatted(quote.number()));
+        }
+    }
+
+    /** What was given back is nothing to be picked or ordered for it. */
+    static void requireSome(Sql sql, SavedQuote quote) throws SQLException {
+        boolean takes = !Holdings.picks(sql, quote, quote.offered().chosen()).isEmpty();
+        if (takes && sql.first("SELECT units FROM holding WHERE number = ?", row -> row.getInt(1), quote.number()).isEmpty()) {
+            throw new BookRefusal(Kind.STEP, "nothing is kept for %s, since nothing was left for it; allocate again, or have it declined"
                     .formatted(quote.number()));
         }
     }

@@ -37,14 +37,22 @@ public final class QuotedMachines {
     private final Catalog shop;
     private final Terms terms;
 
-    private QuotedMachines(Book book, QuoteNumber number, Optional<Path> catalog, Signature by, Terms terms) {
+    /** @param whole whether a promise of several machines must have the parts of them all */
+    private QuotedMachines(Book book, QuoteNumber number, Optional<Path> catalog, Signature by, Terms terms, boolean whole) {
         this.terms = terms;
         quote = book.find(number, by);
         if (quote.offered().price().isEmpty()) {
             throw new BookRefusal(Kind.STEP, "%s offers nothing, for no build was found".formatted(number));
         }
         Asked asked = book.asked(quote);
-        promised = book.rows(sql -> Promised.read(sql, quote));
+        promised = book.rows(sql -> {
+            if (quote.state() == QuoteState.ACCEPTED && whole) {
+                Applying.requireKept(sql, quote);
+            } else if (quote.state() == QuoteState.ACCEPTED) {
+                Applying.requireSome(sql, quote);
+            }
+            return Promised.read(sql, quote);
+        });
         shop = CatalogReader.read(catalog.orElse(asked.catalog())).withToday(by.today());
     }
 
@@ -52,10 +60,11 @@ public final class QuotedMachines {
      * What the bench puts together.
      *
      * @param catalog the folder that parts are looked up in; empty: the one that the quote was answered from
-     * @throws BookRefusal when it offers nothing, or its parts cannot be put together as the catalogue has them
+     * @throws BookRefusal when it offers nothing, not all that was promised is kept for it, or its parts cannot be put together as the
+     *                     catalogue has them
      */
     public static SheetAnswer.Work of(Book book, QuoteNumber number, Optional<Path> catalog, Signature by, Terms terms) {
-        QuotedMachines machines = new QuotedMachines(book, number, catalog, by, terms);
+        QuotedMachines machines = new QuotedMachines(book, number, catalog, by, terms, true);
         return machines.promised.order().isPresent() ? new SheetAnswer.Machines(machines.shop, machines.order())
                 : new SheetAnswer.Assembly(machines.shop, machines.named(), OptionalInt.of(machines.quote.offered().chosen()));
     }
@@ -64,10 +73,11 @@ public final class QuotedMachines {
      * The same machines as an order: what they are, what each takes from which lot, and what comes from which supplier.
      *
      * @param catalog the folder that parts are looked up in; empty: the one that the quote was answered from
-     * @throws BookRefusal when it offers nothing, or its parts cannot be put together as the catalogue has them
+     * @throws BookRefusal when it offers nothing, nothing is kept for it any more, or its parts cannot be put together as the catalogue has
+     *                     them
      */
     public static OrderAnswer order(Book book, QuoteNumber number, Optional<Path> catalog, Signature by, Terms terms) {
-        QuotedMachines machines = new QuotedMachines(book, number, catalog, by, terms);
+        QuotedMachines machines = new QuotedMachines(book, number, catalog, by, terms, false);
         OrderAnswer answer = machines.promised.order().isPresent() ? machines.order()
                 : QuotedOrder.of(machines.coming(machines.assembly()), machines.name());
         return answer.keptAs(new KeptAs(number.toString(), machines.quote.offered().version()));

@@ -499,6 +499,8 @@ abstract class BookTest {
         assertThat(book.history(order.number(), ANNA)).last().extracting(HistoryEntry::detail).isEqualTo("not all of it is left");
         assertThatThrownBy(() -> step(order, QuoteStep.PICK)).hasMessage("not all machines of 2026-0001 have their parts; allocate again, or have it declined");
         assertThat(lots(today)).contains("M16 A6 2").doesNotContain("M64 A8 1");
+        assertThatThrownBy(() -> QuotedMachines.of(book, order.number(), Optional.of(today), ANNA, Shelf.TERMS))
+                .hasMessage("not all machines of 2026-0001 have their parts; allocate again, or have it declined");
     }
 
     private List<String> lots(Path shop) {
@@ -532,6 +534,10 @@ abstract class BookTest {
         assertThat(book.history(second, ANNA)).last().extracting(HistoryEntry::detail).isEqualTo("nothing is left for it");
         assertThatThrownBy(() -> book.step(second, QuoteStep.PICK, Optional.empty(), false, Optional.empty(), "", ANNA))
                 .hasMessage("nothing is kept for 2026-0002, since nothing was left for it; allocate again, or have it declined");
+        assertThatThrownBy(() -> QuotedMachines.of(book, second, Optional.of(today), ANNA, Shelf.TERMS)).hasMessageStartingWith("nothing is kept for 2026-0002, ");
+        assertThatThrownBy(() -> QuotedMachines.order(book, second, Optional.of(today), ANNA, Shelf.TERMS)).hasMessageStartingWith("nothing is kept for 2026-0002, ");
+        book.decline(second, BigDecimal.ONE, "", ANNA);
+        assertThat(QuotedMachines.order(book, second, Optional.empty(), ANNA, Shelf.TERMS).machines()).isEqualTo(1);
     }
 
     private QuoteNumber accepted(String customer) {
