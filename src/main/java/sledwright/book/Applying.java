@@ -37,6 +37,7 @@ final class Applying {
             throw new BookRefusal(Kind.TAKEN, "the book has moved on since stock was drawn; nothing was changed. Allocate again");
         }
         for (Drawn one : changing) {
+            Quotes.requireInTime(sql, one.quote().number(), STEP, by);
             Holdings.give(sql, one.quote().number(), one.lots().units());
             if (one.order().isPresent()) {
                 give(sql, one.quote(), one.order().get());

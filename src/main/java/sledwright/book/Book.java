@@ -71,6 +71,7 @@ public final class Book implements AutoCloseable {
         return database.write(sql -> {
             SavedQuote now = locked(sql, from.number(), by);
             next(now, QuoteStep.REVISE);
+            Quotes.requireInTime(sql, now.number(), QuoteStep.REVISE.label(), by);
             if (now.offered().version() != from.offered().version()) {
                 throw new BookRefusal(Kind.STEP, "%s was revised by somebody else meanwhile; version %s is the last now"
                         .formatted(now.number(), now.offered().version()));
@@ -114,6 +115,7 @@ public final class Book implements AutoCloseable {
                                       Optional<Catalog> catalog, String reason, Signature by) throws SQLException {
         SavedQuote now = locked(sql, number, by);
         QuoteState to = next(now, step);
+        Quotes.requireInTime(sql, number, step.label(), by);
         int chosen = chosen(sql, now, step, choice);
         if (step == QuoteStep.SEND && now.days().validUntil().isPresent() && now.days().validUntil().get().isBefore(by.today())) {
             throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it again"
@@ -142,8 +144,8 @@ public final class Book implements AutoCloseable {
                 }
             }
             case ACCEPT -> {
-                if (Holdings.holds(sql, now, chosen, by.today())) {
-                    // What was held for the customer is promised now, whatever has become of the lots.
+                if (Holdings.holds(sql, now, chosen, Quotes.latest(sql, by.today()))) {
+                    // What was held for the customer is promised now, whatever has become of the lots; others had it since a hold was over.
                     Holdings.promise(sql, now.number());
                 } else {
                     take(sql, now, chosen, catalog.orElseThrow(), Optional.empty(), by);
@@ -189,6 +191,7 @@ public final class Book implements AutoCloseable {
             if (!now.state().isOpen()) {
                 throw new BookRefusal(Kind.STEP, "%s is %s; only a draft and what was sent is held".formatted(number, now.state().label()));
             }
+            Quotes.requireInTime(sql, number, "hold", by);
             LocalDate last = until(now, until);
             if (last.isBefore(by.today())) {
                 throw new BookRefusal(Kind.VALUE, "%s is over; parts are held until a day to come".formatted(last));
@@ -207,6 +210,7 @@ public final class Book implements AutoCloseable {
             if (now.days().heldUntil().isEmpty()) {
                 throw new BookRefusal(Kind.STEP, "%s holds nothing that could be given back".formatted(number));
             }
+            Quotes.requireInTime(sql, number, "release", by);
             Holdings.release(sql, number);
             Quotes.note(sql, number, now.offered().version(), "release", "", by);
             return known(sql, number, by);

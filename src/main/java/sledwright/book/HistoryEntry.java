@@ -1,5 +1,12 @@
 package sledwright.book;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+
 /**
  * One change of the book.
  *
@@ -8,4 +15,11 @@ package sledwright.book;
  * @param detail how it came out; may be empty
  */
 public record HistoryEntry(long entry, String at, String who, QuoteNumber number, int version, String step, String detail) {
+
+    /** The day on which it was done. Where a day was said, the moment is the first of that day; otherwise it is told in the shop's own time. */
+    LocalDate day() {
+        ZonedDateTime told = Instant.parse(at).atZone(ZoneOffset.UTC);
+        return told.toLocalTime().equals(LocalTime.MIDNIGHT) ? told.toLocalDate()
+                : told.withZoneSameInstant(ZoneId.systemDefault()).toLocalDate();
+    }
 }

@@ -240,6 +240,25 @@ final class Quotes {
                 count(sql, "history"), by.at(), by.who(), number, version, step, detail);
     }
 
+    /**
+     * Whoever says that it is another day may not say one before the last step: units that were sold would be counted as if they were not.
+     *
+     * @throws BookRefusal when something was done with the quote on a later day
+     */
+    static void requireInTime(Sql sql, QuoteNumber number, String step, Signature by) throws SQLException {
+        Optional<HistoryEntry> last = history(sql, number).stream().max(Comparator.comparing(HistoryEntry::day));
+        if (last.isPresent() && last.get().day().isAfter(by.today())) {
+            throw new BookRefusal(BookRefusal.Kind.STEP, "%s of %s is dated %s; %s comes after it and cannot be dated %s"
+                    .formatted(last.get().step(), number, last.get().day(), step, by.today()));
+        }
+    }
+
+    /** Today or, where something was done with any quote on a later day, that day. */
+    static LocalDate latest(Sql sql, LocalDate today) throws SQLException {
+        LocalDate last = sql.first(HISTORY + " ORDER BY at DESC, entry DESC LIMIT 1", Quotes::entry).map(HistoryEntry::day).orElse(today);
+        return last.isAfter(today) ? last : today;
+    }
+
     static List<HistoryEntry> history(Sql sql, QuoteNumber number) throws SQLException {
         return sql.all(HISTORY + " WHERE number = ? ORDER BY entry", Quotes::entry, number);
     }

@@ -344,6 +344,45 @@ abstract class BookTest {
         assertThat(kept.of("M16", "L1", DAY.plusDays(1))).isEmpty();
     }
 
+    /** Otherwise what was sold would be counted as on the shelf, and sold again. */
+    @Test
+    void noStepIsDatedBeforeTheOneBefore() {
+        Catalog shop = Shelf.lots(Map.of("L1", 5));
+        QuoteNumber number = book.save(Shelf.version(List.of(Map.of("L1", 3)), DAY.plusDays(5)), "Nordmole", "", ANNA).number();
+        Signature before = on(DAY.minusDays(1));
+        assertThatThrownBy(() -> book.hold(number, Optional.empty(), shop, before)).isInstanceOfSatisfying(BookRefusal.class, refused ->
+                assertThat(refused.kind()).isEqualTo(BookRefusal.Kind.STEP))
+                .hasMessage("save of 2026-0001 is dated 2026-03-02; hold comes after it and cannot be dated 2026-03-01");
+        book.hold(number, Optional.empty(), shop, on(DAY.plusDays(1)));
+        assertThatThrownBy(() -> book.release(number, ANNA)).hasMessageEndingWith("release comes after it and cannot be dated 2026-03-02");
+        for (QuoteStep step : List.of(QuoteStep.SEND, QuoteStep.ACCEPT, QuoteStep.PICK, QuoteStep.DELIVER)) {
+            assertThatThrownBy(() -> book.step(number, step, Optional.empty(), false, Optional.of(shop), "", before))
+                    .hasMessageEndingWith("; %s comes after it and cannot be dated 2026-03-01", step.label());
+            book.step(number, step, Optional.empty(), false, Optional.of(shop), "", on(DAY.plusDays(1)));
+        }
+        SavedQuote other = save("Fenland");
+        assertThatThrownBy(() -> book.revise(other, NODE, KEPT, before)).hasMessageContaining("; revise comes after it");
+        step(other, QuoteStep.SEND);
+        step(other, QuoteStep.ACCEPT);
+        assertThat(left(shop, Optional.empty(), DAY)).isEqualTo(2);
+    }
+
+    /** Whoever says that it is still the day of a hold does not get what others took since it was over. */
+    @Test
+    void aHoldThatIsOverIsNotAcceptedOnADayBefore() {
+        Catalog shop = Shelf.lots(Map.of("L1", 5));
+        NewVersion three = Shelf.version(List.of(Map.of("L1", 3)), DAY.plusDays(9));
+        QuoteNumber first = book.save(three, "Nordmole", "", ANNA).number();
+        QuoteNumber second = book.save(three, "Fenland", "", ANNA).number();
+        book.step(first, QuoteStep.SEND, Optional.empty(), false, Optional.of(shop), "", ANNA);
+        book.hold(first, Optional.of(DAY.plusDays(2)), shop, ANNA);
+        Signature later = on(DAY.plusDays(3));
+        book.step(second, QuoteStep.SEND, Optional.empty(), false, Optional.of(shop), "", later);
+        book.step(second, QuoteStep.ACCEPT, Optional.empty(), false, Optional.of(shop), "", later);
+        assertThatThrownBy(() -> book.step(first, QuoteStep.ACCEPT, Optional.empty(), false, Optional.of(shop), "", on(DAY.plusDays(2))))
+                .hasMessage("2026-0001 takes what is not there any more.\nM16 of lot L1: 3 wanted, 2 left; 2026-0002 has some");
+    }
+
     /** The shop stands by what it held, whatever has become of the lot; anybody else comes to nothing. */
     @Test
     void whatWasHeldCanBeAccepted() {
@@ -486,6 +525,7 @@ abstract class BookTest {
         assertThat(moved.promises().get(0).fate()).isEqualTo(Allocated.Fate.MOVED);
         assertThat(moved.promises().get(0).lots().fresh()).containsExactly(Map.entry(new LotName("REED-S", "A20"), 1));
         assertThat(moved.promises().get(0).cost()).contains(new BigDecimal("1000.00"));
+        assertThatThrownBy(() -> book.apply(moved, today, on(DAY.minusDays(1)))).hasMessageEndingWith("; allocate comes after it and cannot be dated 2026-03-01");
         assertThat(book.apply(moved, today, ANNA)).isEqualTo(1);
         assertThat(lots(today)).contains("REED-S A2 1", "REED-S A20 1", "M64 A8 1");
         assertThat(book.allocate(today, ANNA, Shelf.TERMS).promises()).extracting(Allocated.Drawn::fate).containsExactly(Allocated.Fate.SAME);
