@@ -3,7 +3,7 @@ import { wire as wireMail } from './mail.js';
 import { wire as wireKeeping } from './keep.js';
 import { wire as wireLink } from './link.js';
 import { wire as wireOrder } from './order.js';
-import { headers, opening, parsed, save } from './server.js';
+import { GONE, headers, opening, parsed, save, sentences } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
@@ -29,6 +29,8 @@ let lines = [];
 let timer = 0;
 let rest = 0;
 let running = null;
+// Whether what is wished can be kept is looked at with each question.
+let renew = () => {};
 
 // --- the form -------------------------------------------------------------
 
@@ -274,6 +276,7 @@ async function ask() {
   if (running) { running.abort(); }
   running = new AbortController();
   const { signal } = running;
+  renew();
   const request = yaml(wishes);
   lines = request.keys;
   answer.setAttribute('aria-busy', 'true');
@@ -300,9 +303,19 @@ async function ask() {
   } catch (gone) {
     if (gone.name !== 'AbortError') {
       answer.removeAttribute('aria-busy');
-      note(answer, 'The server does not answer. Is it still running?');
+      none(GONE);
     }
   }
+}
+
+/** There is no answer to what is wished, so no price may be read or heard any more. */
+function none(words) {
+  clearTimeout(rest);
+  note(answer, words);
+  sight.disconnect();
+  $('#brief').hidden = true;
+  $('#brief').textContent = '';
+  said.textContent = words;
 }
 
 // Only while the verdict itself cannot be seen.
@@ -391,17 +404,19 @@ function faults(found) {
     const row = key && $$('.wish', form).find(each => each.dataset.id === rowOf(key).id);
     if (fault.place === 'why-not') {
       asked = asked.filter(sku => sku !== fault.value);
-      $('#part-fault').textContent = `${fault.value} ${fault.message}.`;
+      $('#part-fault').textContent = sentences([`${fault.value} ${fault.message}`]);
     } else if (row) {
-      $('.fault', row).textContent += fault.message.replace(/^\S+ "[^"]*": /, '') + ' ';
+      const before = $('.fault', row).textContent;
+      const words = fault.message.replace(/^\S+ "[^"]*": /, '');
+      $('.fault', row).textContent = before === '' ? words : sentences([before, words]);
       const field = $$('[data-path]', row).find(each => each.dataset.path === key);
       if (field) { field.setAttribute('aria-invalid', 'true'); }
     } else {
       rest.push(fault.message);
     }
   }
-  if (rest.length > 0) { note(answer, rest.join(' ')); }
-  said.textContent = found.map(fault => fault.message).join(' ');
+  if (rest.length > 0) { none(sentences(rest)); }
+  said.textContent = sentences(found.map(fault => fault.message));
 }
 
 // --- what is done with an answer --------------------------------------------
@@ -413,9 +428,13 @@ const DO = {
   forget: button => { asked = asked.filter(sku => sku !== button.dataset.sku); ask(); },
   point: button => set(button.dataset.key, button.dataset.set),
   board: async button => {
-    const reply = await post('/page/board?rank=' + button.dataset.rank, 'board', yaml(wishes).text);
     const target = $('.board', button.closest('.inside'));
-    if (reply.ok) { target.replaceChildren(...parsed(await reply.text()).childNodes); } else { note(target, (await reply.json()).faults.map(fault => fault.message).join(' ')); }
+    try {
+      const reply = await post('/page/board?rank=' + button.dataset.rank, 'board', yaml(wishes).text);
+      if (reply.ok) { target.replaceChildren(...parsed(await reply.text()).childNodes); } else { note(target, sentences((await reply.json()).faults.map(fault => fault.message))); }
+    } catch (gone) {
+      note(target, GONE);
+    }
   },
   hand: button => {
     const judged = new Map([...wishes].filter(([key]) => /^(require|limit|licence|on_hand)\.|^(machines|name|workload)$/.test(key)));
@@ -424,12 +443,17 @@ const DO = {
   },
   paper: async button => {
     const { paper, rank } = button.dataset;
-    const reply = await post(`/page/${paper}${rank ? '?rank=' + rank : ''}`, paper, yaml(wishes).text);
-    if (!reply.ok) {
-      note($('.board', button.closest('.inside')), `No paper: ${(await reply.json()).faults.map(fault => fault.message).join(' ')}.`);
-      return;
+    const target = $('.board', button.closest('.inside'));
+    try {
+      const reply = await post(`/page/${paper}${rank ? '?rank=' + rank : ''}`, paper, yaml(wishes).text);
+      if (!reply.ok) {
+        note(target, `No paper: ${sentences((await reply.json()).faults.map(fault => fault.message))}`);
+        return;
+      }
+      save(await reply.blob(), (paper === 'sheet' ? 'bench-sheet' : 'quote') + '.pdf');
+    } catch (gone) {
+      note(target, GONE);
     }
-    keep(await reply.blob(), (paper === 'sheet' ? 'bench-sheet' : 'quote') + '.pdf');
   },
   way: button => { $$attributes(button).forEach(apply); show(); changed(true); },
 };
@@ -503,12 +527,21 @@ $('#save').addEventListener('click', () => {
   save(new Blob([yaml(wishes).text], { type: 'application/yaml' }), (wishes.get('name') || 'request').replace(/[^A-Za-z0-9 _-]/g, '') + '.yaml');
 });
 opening($('#load'), async (text, name) => {
-  const reply = await post('/page/load', 'load', text);
-  const answered = await reply.json();
-  if (!reply.ok) { note(answer, answered.faults.map(fault => `${name}, line ${fault.line}: ${fault.message}`).join(' ')); return; }
-  wishes = fromPairs(answered.wishes);
-  show();
-  changed(true);
+  // What cannot be loaded changes no wish, so the answer stays.
+  $('#load-fault').textContent = '';
+  try {
+    const reply = await post('/page/load', 'load', text);
+    const answered = await reply.json();
+    if (!reply.ok) {
+      $('#load-fault').textContent = answered.faults.map(fault => `${name}${fault.line ? ', line ' + fault.line : ''}: ${fault.place === 'kind' ? 'kind ' : ''}${fault.message}`).join('\n');
+      return;
+    }
+    wishes = fromPairs(answered.wishes);
+    show();
+    changed(true);
+  } catch (gone) {
+    $('#load-fault').textContent = GONE;
+  }
 });
 
 /** What people call a key. */
@@ -517,14 +550,19 @@ function label(key) {
   return found ? found.dataset.label : key;
 }
 // A mail fills the whole form: what stood in it before is no wish of this customer; Undo brings it back.
-wireKeeping(() => yaml(wishes).text, () => answered === yaml(wishes).text ? $('.answer', answer).dataset.price : null);
+renew = wireKeeping(() => yaml(wishes).text, () => answered === yaml(wishes).text ? $('.answer', answer).dataset.price : null);
 wireOrder(() => wishes);
 if ($('#link')) { wireLink(() => yaml(wishes).text, () => wishes, label); }
 wireMail(label, pairs => { wishes = fromPairs(pairs); asked = []; show(); changed(true); });
 
-function restore(event) {
-  steps = event && event.state && event.state.steps || 0;
+/** How many changes can be taken back; also after the page was loaded anew. */
+function counted() {
+  steps = history.state && history.state.steps || 0;
   $('#undo').disabled = steps === 0;
+}
+
+function restore() {
+  counted();
   wishes = fromAddress(location.hash);
   if (document.activeElement && form.contains(document.activeElement)) { document.activeElement.blur(); }
   show();
@@ -534,6 +572,7 @@ window.addEventListener('popstate', restore);
 
 wishes = fromAddress(location.hash);
 if (wishes.size === 0) { wishes = fromPairs([['require.cores', '16'], ['require.memory_gb', '64']]); }
+counted();
 show();
 ask();
 document.documentElement.dataset.ready = 'yes';

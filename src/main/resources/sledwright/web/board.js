@@ -95,8 +95,8 @@ function change(next, words) {
   show(words);
 }
 
-async function restore(event) {
-  steps = event && event.state && event.state.steps || 0;
+async function restore() {
+  steps = history.state && history.state.steps || 0;
   $('#undo').disabled = steps === 0;
   const parts = new URLSearchParams(location.hash.slice(1));
   const from = BACK[parts.get('came')] ? parts.get('came') : 'file';
@@ -389,17 +389,25 @@ $('#undo').addEventListener('click', () => history.back());
 $('#proved').addEventListener('click', () => { settle(stand); change(before, 'The build is as it was before it was changed.'); });
 $('#save').addEventListener('click', () => save(new Blob([yaml()], { type: 'application/yaml' }), 'build.yaml'));
 opening($('#open'), async text => {
-  if (text !== '' && await open(text, 'file')) {
-    steps++;
-    history.pushState({ steps }, '', address());
-    $('#undo').disabled = false;
+  try {
+    if (text !== '' && await open(text, 'file')) {
+      steps++;
+      history.pushState({ steps }, '', address());
+      $('#undo').disabled = false;
+    }
+  } catch (gone) {
+    if (gone.name !== 'AbortError') { $('#fault').textContent = GONE; }
   }
 });
 $('#sheet').addEventListener('click', async () => {
   $('#fault').textContent = '';
-  const reply = await fetch('/page/sheet', { method: 'POST', headers: headers({ 'Content-Type': 'application/json' }), body: JSON.stringify(build) });
-  if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
-  save(await reply.blob(), 'bench-sheet.pdf');
+  try {
+    const reply = await fetch('/page/sheet', { method: 'POST', headers: headers({ 'Content-Type': 'application/json' }), body: JSON.stringify(build) });
+    if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
+    save(await reply.blob(), 'bench-sheet.pdf');
+  } catch (gone) {
+    $('#fault').textContent = GONE;
+  }
 });
 for (const button of $$('[data-to]')) { button.addEventListener('click', () => { document.getElementById(button.dataset.to).scrollIntoView(); $('#answer').focus({ preventScroll: true }); }); }
 window.addEventListener('popstate', restore);

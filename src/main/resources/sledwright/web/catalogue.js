@@ -1,5 +1,5 @@
 // A supplier's list: what it changes is shown before anything is written.
-import { GONE, headers, opening, parsed, refusal } from './server.js';
+import { GONE, change, opening, parsed, refusal } from './server.js';
 
 const $ = selector => document.querySelector(selector);
 let brought = null;
@@ -18,7 +18,7 @@ async function ask(path, body) {
   $('#fault').textContent = '';
   $('#answer').setAttribute('aria-busy', 'true');
   try {
-    const reply = await fetch(path, { method: 'POST', headers: headers({ 'Content-Type': 'application/json' }), body: JSON.stringify(body) });
+    const reply = await change(path, { 'Content-Type': 'application/json' }, JSON.stringify(body));
     if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
     $('#moves').replaceChildren(...parsed(await reply.text()).childNodes);
     $('#said').textContent = $('#moves .seal').textContent;

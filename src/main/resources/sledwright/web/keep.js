@@ -1,5 +1,5 @@
 // Keeps what is asked as a quote in the book.
-import { GONE, headers, money, refusal } from './server.js';
+import { GONE, change, money, refusal } from './server.js';
 
 const $ = selector => document.querySelector(selector);
 
@@ -12,24 +12,45 @@ function said(quote, shown) {
 /**
  * @param request gives the request as YAML
  * @param price   gives the price that is shown of it, as text; null while none of it is
+ * @returns what is to be called when the request may be another
  */
 export function wire(request, price) {
-  $('#keep').addEventListener('submit', async event => {
+  const form = $('#keep');
+  const button = form.querySelector('button');
+  const query = () => new URLSearchParams([['customer', $('#keep-customer').value.trim()], ['note', $('#keep-note').value.trim()]]);
+  const all = () => query() + '\n' + request();
+  let kept = null;
+  let working = false;
+  // What is kept is kept: only something else can be kept after it.
+  const renew = () => { button.disabled = working || kept !== null && kept === all(); };
+  form.addEventListener('input', renew);
+  form.addEventListener('submit', async event => {
     event.preventDefault();
+    renew();
+    if (button.disabled) { return; }
+    const stood = document.activeElement;
     $('#keep-fault').textContent = '';
     $('#kept').replaceChildren();
     const shown = price();
+    const what = all();
+    working = true;
+    renew();
     try {
-      const query = new URLSearchParams([['customer', $('#keep-customer').value.trim()], ['note', $('#keep-note').value.trim()]]);
-      const reply = await fetch('/api/book?' + query, { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml' }), body: request() });
+      const reply = await change('/api/book?' + query(), { 'Content-Type': 'application/yaml' }, request());
       if (!reply.ok) { $('#keep-fault').textContent = await refusal(reply); return; }
       const quote = await reply.json();
       const link = document.createElement('a');
       link.href = '/book#' + quote.number;
       link.textContent = quote.number;
       $('#kept').append('Kept as ', link, said(quote, shown));
+      kept = what;
     } catch (gone) {
       $('#keep-fault').textContent = GONE;
+    } finally {
+      working = false;
+      renew();
+      if (document.activeElement === document.body && stood === button) { (button.disabled ? $('#kept a') : button).focus({ preventScroll: true }); }
     }
   });
+  return renew;
 }

@@ -1,5 +1,5 @@
 // Makes a customer's link of what is asked: which wishes the customer may change, how far, until when.
-import { GONE, headers, refusal } from './server.js';
+import { GONE, change, once, refusal } from './server.js';
 
 const $ = selector => document.querySelector(selector);
 const FIGURES = /^(machines|require\.(cores|memory_gb|bandwidth_gbs|throughput|work|base_ghz|all_core_ghz|gb_per_core|gbs_per_core|spare_slots|processors)|limit\.(price|lead_days|power_w))$/;
@@ -37,10 +37,15 @@ function show(link) {
   const end = document.createElement('button');
   end.type = 'button';
   end.textContent = 'End it now';
-  end.addEventListener('click', async () => {
-    const reply = await fetch(`/api/links/${link.id}/end`, { method: 'POST', headers: headers({}) });
-    $('#link-made').replaceChildren(reply.ok ? 'The address is no longer answered.' : await refusal(reply));
-  });
+  end.addEventListener('click', () => once([end], async () => {
+    $('#link-fault').textContent = '';
+    try {
+      const reply = await change(`/api/links/${link.id}/end`);
+      if (reply.ok) { $('#link-made').replaceChildren('The address is no longer answered.'); } else { $('#link-fault').textContent = await refusal(reply); }
+    } catch (gone) {
+      $('#link-fault').textContent = GONE;
+    }
+  }));
   $('#link-made').replaceChildren(address, ` Answered until ${link.until}. It is shown here only this once. `, end);
   address.select();
 }
@@ -57,8 +62,12 @@ export function wire(request, wishes, label) {
     $('#leeways').replaceChildren(...[...wishes()].filter(([key, value]) => FIGURES.test(key) && Number(value) > 0)
       .map(([key, value]) => row(key, label(key), Number(value))));
   });
-  $('#link-form').addEventListener('submit', async event => {
+  $('#link-form').addEventListener('submit', event => {
     event.preventDefault();
+    const button = $('#link-form button');
+    if (!button.disabled) { once([button], make); }
+  });
+  async function make() {
     $('#link-fault').textContent = '';
     const query = new URLSearchParams([['until', $('#link-until').value]]);
     for (const one of document.querySelectorAll('.leeway')) {
@@ -67,10 +76,10 @@ export function wire(request, wishes, label) {
       }
     }
     try {
-      const reply = await fetch('/api/links?' + query, { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml' }), body: request() });
+      const reply = await change('/api/links?' + query, { 'Content-Type': 'application/yaml' }, request());
       if (reply.ok) { show(await reply.json()); } else { $('#link-fault').textContent = await refusal(reply); }
     } catch (gone) {
       $('#link-fault').textContent = GONE;
     }
-  });
+  }
 }

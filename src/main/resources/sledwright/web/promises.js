@@ -1,5 +1,5 @@
 // All promises drawn anew: looked at first, and kept as they were seen.
-import { GONE, headers, parsed, refusal } from './server.js';
+import { GONE, change, headers, once, parsed, refusal } from './server.js';
 import { listen, stopping } from './stream.js';
 
 const $ = selector => document.querySelector(selector);
@@ -44,7 +44,7 @@ async function draw() {
 async function apply() {
   $('#fault').textContent = '';
   try {
-    const reply = await fetch('/api/book/allocate/apply?' + new URLSearchParams({ proposal }), { method: 'POST', headers: headers() });
+    const reply = await change('/api/book/allocate/apply?' + new URLSearchParams({ proposal }));
     if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
     $('#progress').textContent = 'The book keeps these units from now on.';
     $('#draw').focus();
@@ -56,5 +56,5 @@ async function apply() {
 
 $('#draw').addEventListener('click', draw);
 stopping(running);
-if ($('#apply')) { $('#apply').addEventListener('click', apply); }
+if ($('#apply')) { $('#apply').addEventListener('click', event => once([event.currentTarget], apply)); }
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

@@ -28,7 +28,7 @@ function scalar(value) {
 export function yaml(wishes) {
   const tree = new Map();
   for (const [key, value] of wishes) {
-    if (value === '' || Array.isArray(value) && value.length === 0) { continue; }
+    if (value === '' || Array.isArray(value) && value.length === 0 || FREE.some(section => key === section + '.')) { continue; }
     let at = tree;
     const steps = trail(key);
     steps.slice(0, -1).forEach(step => {

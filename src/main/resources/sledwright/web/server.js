@@ -1,5 +1,6 @@
 // What every script of the page asks the server with.
 const token = document.querySelector('meta[name=token]');
+const REFUSED = 403;
 
 /** Headers of a question; who changes something shows by the token that the page was given to them. */
 export function headers(more) { return { ...(token ? { 'Sledwright-Token': token.content } : {}), ...more }; }
@@ -10,6 +11,37 @@ export async function refusal(reply) {
 }
 
 export const GONE = 'The server does not answer. Is it still running?';
+
+/** Whether there is a newer token for whoever the page was given to: a server that was started anew no longer knows the old one. */
+async function renewed() {
+  const reply = await fetch('/api/me');
+  if (!reply.ok) { return false; }
+  const me = await reply.json();
+  const newer = me.token !== token.content && me.name === (document.querySelector('.who span')?.textContent || '');
+  if (newer) { token.content = me.token; }
+  return newer;
+}
+
+/** Sends a change. One that is refused has changed nothing, so it is sent once more where only the token was too old. */
+export async function change(path, more = {}, body = undefined) {
+  const send = () => fetch(path, { method: 'POST', headers: headers(more), body });
+  const reply = await send();
+  return reply.status === REFUSED && await renewed() ? send() : reply;
+}
+
+/** What is said, as whole sentences one after the other. */
+export function sentences(said) { return said.map(each => /[.?!]$/.test(each) ? each : each + '.').join(' '); }
+
+/** Does what a button is for; until it is done, the button cannot be pressed again. */
+export async function once(buttons, act) {
+  const all = [...buttons].filter(button => !button.disabled);
+  const stood = all.find(button => button === document.activeElement);
+  all.forEach(button => { button.disabled = true; });
+  try { return await act(); } finally {
+    all.forEach(button => { button.disabled = false; });
+    if (stood && document.activeElement === document.body) { stood.focus({ preventScroll: true }); }
+  }
+}
 
 /** What a piece of a page consists of. */
 export function parsed(html) { return new DOMParser().parseFromString(html, 'text/html').body; }

@@ -22,5 +22,7 @@ export async function listen(reply, hear) {
 
 /** The button that stops what is worked on: a newer question of the same line ends it, and it gives the best found. */
 export function stopping(line) {
-  document.querySelector('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': line }), body: 'kind: quote' }));
+  document.querySelector('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': line }), body: 'kind: quote' })
+    // Where nobody answers, what is worked on says so.
+    .catch(() => {}));
 }

@@ -192,6 +192,68 @@ class AskPageTest {
         assertThat(HtmlValidity.faults(Wire.get(Servers.small().address(), "/").body())).isEmpty();
     }
 
+    /** What needs parts that nobody has is no matter of a click. */
+    @Test
+    void waysThatNeedStockAreNoButtons(Browser browser) {
+        browser.visit(Servers.demo().address() + "#require.cores=64&limit.price=500&limit.conditions=new&machines=40&discount_percent=10").until("document.querySelector('.ways')");
+        String stock = "[...document.querySelectorAll('.ways li')].filter(each => each.textContent.includes('more units of '))";
+        assertThat((Long) browser.ask("return " + stock + ".length")).isPositive();
+        assertThat(browser.ask("return " + stock + ".filter(each => each.querySelector('button')).length")).isEqualTo(0L);
+        assertThat((Long) browser.ask("return document.querySelectorAll('.ways button').length")).isPositive();
+    }
+
+    @Test
+    void whatWasDoneIsTakenBackAfterThePageIsLoadedAnew(Browser browser) {
+        browser.visit(PLAIN).until(ANSWERED).type("[data-path='require.cores']", "16").press(Keys.ENTER).until("location.hash.includes('require.cores=16')").ask("location.reload()");
+        browser.until("document.documentElement.dataset.ready && performance.getEntriesByType('navigation')[0].type === 'reload'").until(ANSWERED)
+                .until("!document.getElementById('undo').disabled").click("#undo").until("location.hash.includes('require.cores=8')").until("document.getElementById('undo').disabled");
+    }
+
+    @Test
+    void aFileThatIsNoQuoteLeavesTheAnswer(Browser browser) {
+        browser.visit(PLAIN);
+        String before = sum(browser);
+        browser.upload("#file", Path.of("scenarios/branch-offices-order.yaml")).until("document.getElementById('load-fault').textContent !== ''");
+        assertThat(browser.ask("return document.getElementById('load-fault').textContent"))
+                .isEqualTo("branch-offices-order.yaml: kind must be quote here; other files are answered under Orders, stock, bench");
+        assertThat(sum(browser)).isEqualTo(before);
+        browser.upload("#file", Path.of("scenarios/small-web-node.yaml")).until("document.getElementById('load-fault').textContent === ''").until("location.hash.includes('LAPWING-R1')");
+    }
+
+    @Test
+    void papersAreHandedOver(Browser browser) {
+        browser.visit(PLAIN).until(ANSWERED).ask("const made = URL.createObjectURL; window.papers = []; URL.createObjectURL = blob => { papers.push(blob.type); return made.call(URL, blob); }");
+        browser.click("[data-paper=offer]").until("papers.length === 1").click("[data-paper=sheet]").until("papers.length === 2");
+        assertThat(browser.ask("return papers.join()")).isEqualTo("application/pdf,application/pdf");
+    }
+
+    @Test
+    void partsAreWithinTheirPanelOnEveryScreen(Browser browser) {
+        browser.visit(Servers.demo().address().toString()).until(ANSWERED).upload("#file", Path.of("scenarios/virtual-machine-host.yaml")).until("location.hash.includes('TEST-48H')")
+                .until("document.querySelectorAll('.options details').length > 1").until(ANSWERED);
+        browser.ask("document.querySelectorAll('.options details')[1].open = true");
+        for (int width : List.of(720, 961, 1024, 1140, 1300)) {
+            browser.screen(width, false);
+            assertThat((Long) browser.ask("const inside = document.querySelectorAll('.options .inside')[1]; return Math.round(inside.querySelector('table').getBoundingClientRect().right - inside.getBoundingClientRect().right)"))
+                    .as(width + " wide").isNegative();
+            assertThat(browser.sidewaysScroll()).as(width + " wide").isZero();
+        }
+    }
+
+    @Test
+    void faultsAreWholeSentences(Browser browser) {
+        browser.visit(PLAIN).until(ANSWERED).type("#part", "h1-08").press(Keys.ENTER).until("document.querySelector('#part-fault').textContent !== ''");
+        assertThat(browser.ask("return document.querySelector('#part-fault').textContent")).isEqualTo("h1-08 is no part of the catalogue, did you mean H1-08?");
+        browser.visit(SERVER + "#require.cores=many&require.memory_gb=much").until("document.getElementById('said').textContent.includes('number')");
+        assertThat(browser.ask("return document.getElementById('said').textContent"))
+                .isEqualTo("require.cores \"many\": must be a number. require.memory_gb \"much\": must be a number.");
+        browser.visit(PLAIN).until(ANSWERED).ask("document.getElementById('more').open = true");
+        browser.click("[data-add='on_hand']").until("location.hash.includes('on_hand')").until(ANSWERED).press(Keys.TAB, "3");
+        browser.until(ANSWERED);
+        assertThat(browser.ask("return document.querySelector(\"[data-key='on_hand'] .fault\").textContent")).isEqualTo("");
+        browser.type("[data-key='on_hand'] [data-sku]", "H9").until("document.querySelector(\"[data-key='on_hand'] .fault\").textContent.includes('is no part of the catalogue')");
+    }
+
     static List<Path> requests() throws IOException {
         try (var files = Files.list(Path.of("scenarios"))) {
             return files.filter(AskPageTest::isQuote).sorted().toList();
