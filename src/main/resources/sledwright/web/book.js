@@ -1,5 +1,5 @@
 // The book of quotes: found, looked at, taken further.
-import { GONE, headers, money, refusal } from './server.js';
+import { GONE, change, headers, money, once, refusal } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
@@ -49,6 +49,10 @@ function line(quote) {
 
 /** Where it stands, what was done with it, what may be done next. */
 async function show(number, version) {
+  try { await look(number, version); } catch (gone) { $('#fault').textContent = GONE; }
+}
+
+async function look(number, version) {
   const reply = await fetch(`/api/book/${number}/history`);
   if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
   const quote = await reply.json();
@@ -97,7 +101,10 @@ async function papers() {
 /** The alternatives of the last version, of which one is meant. */
 async function choices(quote) {
   const reply = await fetch(`/api/book/${quote.number}`);
-  const saved = reply.ok ? (await reply.json()).alternatives : [];
+  const answer = reply.ok ? await reply.json() : {};
+  // An order is no wish for the form.
+  $('#reopen').hidden = !answer.alternatives;
+  const saved = answer.alternatives || [];
   const field = $('#options');
   $$('label', field).forEach(each => each.remove());
   field.hidden = saved.length < 2;
@@ -113,25 +120,38 @@ async function choices(quote) {
   }
 }
 
+/** Gives whether it was done; where not, whoever typed something finds it as it was. */
 async function step(name, query) {
   $('#fault').textContent = '';
   $('#answer').setAttribute('aria-busy', 'true');
   try {
-    const reply = await fetch(`/api/book/${shown}/${name}?${new URLSearchParams(query)}`, { method: 'POST', headers: headers() });
+    const reply = await change(`/api/book/${shown}/${name}?${new URLSearchParams(query)}`);
     if (!reply.ok) {
       $('#fault').textContent = await refusal(reply);
-      if (reply.status === 409) { await show(shown).catch(() => {}); }
-      return;
+      if (reply.status === 409) { await look(shown).catch(() => {}); }
+      return false;
     }
     const quote = await reply.json();
     said.textContent = `${quote.number}: ${quote.state}`;
     await Promise.all([show(quote.number), find()]);
+    return true;
   } catch (gone) {
     $('#fault').textContent = GONE;
+    return false;
   } finally {
     $('#answer').removeAttribute('aria-busy');
   }
 }
+
+/** One step after the other: a second click is none. */
+async function act(name, query) {
+  const done = await once($$('[data-step], [data-again]'), () => step(name, query));
+  if (document.activeElement === document.body) { $('#answer').focus({ preventScroll: true }); }
+  return done;
+}
+
+/** What is set, one after the other; a value may have blanks, so only what looks like the next key begins the next. */
+function sets() { return $('#sets').value.trim().split(/\s+(?=[a-z][\w.-]*=)/).filter(set => set !== '').map(set => ['set', set]); }
 
 $('#find').addEventListener('submit', event => event.preventDefault());
 $('#find').addEventListener('input', () => { clearTimeout(timer); timer = setTimeout(find, 200); });
@@ -139,7 +159,7 @@ $('#quotes').addEventListener('click', event => {
   const button = event.target.closest('[data-number]');
   if (button) { $('#fault').textContent = ''; show(button.dataset.number).then(() => $('#answer').focus({ preventScroll: true })); }
 });
-$('#version').addEventListener('change', papers);
+$('#version').addEventListener('change', () => { $('#fault').textContent = ''; papers().catch(() => { $('#fault').textContent = GONE; }); });
 document.addEventListener('click', event => {
   const button = event.target.closest('[data-step]');
   if (!button) { return; }
@@ -149,17 +169,21 @@ document.addEventListener('click', event => {
   if (button.dataset.step === 'send' && $('#hold').checked) { query.push(['hold', 'true']); }
   if (button.dataset.step === 'hold' && $('#hold-until').value !== '') { query.push(['until', $('#hold-until').value]); }
   if ($('#reason').value.trim() !== '' && !['hold', 'release'].includes(button.dataset.step)) { query.push(['reason', $('#reason').value.trim()]); }
-  step(button.dataset.step, query).then(() => { $('#reason').value = ''; });
+  act(button.dataset.step, query).then(done => { if (done) { $('#reason').value = ''; } });
 });
 $('#more').addEventListener('submit', event => event.preventDefault());
 $('#set').addEventListener('submit', event => {
   event.preventDefault();
   const again = event.submitter ? event.submitter.dataset.again : 'revise';
-  const sets = $('#sets').value.split(/\s+/).filter(set => set !== '').map(set => ['set', set]);
+  if ($(`[data-again=${again}]`).disabled) { return; }
   const other = $('#other').value.trim();
-  step(again, again === 'copy' && other !== '' ? [...sets, ['customer', other]] : sets).then(() => { $('#sets').value = ''; $('#other').value = ''; });
+  act(again, again === 'copy' && other !== '' ? [...sets(), ['customer', other]] : sets()).then(done => { if (done) { $('#sets').value = ''; $('#other').value = ''; } });
 });
-$('#reopen').addEventListener('click', async () => {
+$('#reopen').addEventListener('click', () => {
+  $('#fault').textContent = '';
+  reopen().catch(() => { $('#fault').textContent = GONE; });
+});
+async function reopen() {
   const reply = await fetch(`/api/book/${shown}/request`);
   if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
   const saved = await reply.json();
@@ -168,7 +192,7 @@ $('#reopen').addEventListener('click', async () => {
   const set = saved.sets.map(each => [each.slice(0, each.indexOf('=')), each.slice(each.indexOf('=') + 1)]);
   const pairs = (await loaded.json()).wishes.filter(([key]) => !set.some(([other]) => other === key)).concat(set.filter(([, value]) => value !== ''));
   location.assign('/#' + new URLSearchParams(pairs));
-});
+}
 $('[data-to]').addEventListener('click', () => $('#answer').focus());
 
 function here() { return /^#(\d{4}-\d{4,9})$/.exec(location.hash); }
