@@ -1,10 +1,10 @@
 // A request as a file: answered as it comes, and stopped at any time.
 import { wire as wireKeeping } from './keep.js';
-import { GONE, headers as asking, opening, parsed, refusal, save } from './server.js';
-import { gist, keep, lines, yaml } from './order.js';
+import { GONE, change, headers as asking, once, opening, parsed, refusal, save } from './server.js';
+import { amended, gist, keep, lines, wishesOf, yaml } from './order.js';
 import { listen, stopping } from './stream.js';
 
-const $ = selector => document.querySelector(selector);
+const $ = (selector, within = document) => within.querySelector(selector);
 const running = crypto.randomUUID();
 
 function headers() { return asking({ 'Content-Type': 'application/yaml' }); }
@@ -34,11 +34,26 @@ function told(data) {
 }
 
 /** What was answered, and at which price where it has one. */
-const shown = { request: '', price: null };
+const answered = { request: '', price: null };
+/** What the screen shows of an answer or of a sheet; newer than what is still on its way. */
+let shown = 0;
+let sheetOf = '';
+
+/** Takes away what is shown, so that nobody takes it for what is asked now. */
+function clear(words) {
+  sheetOf = '';
+  Object.assign(answered, { request: '', price: null });
+  $('#progress').textContent = '';
+  $('#result').textContent = words;
+  $('#board').replaceChildren();
+  $('#paper').hidden = true;
+  return ++shown;
+}
+
 function take(request, name, data) {
   if (name === 'progress') { $('#progress').textContent = told(data); return; }
   $('#result').textContent = data.text;
-  Object.assign(shown, { request, price: data.price });
+  Object.assign(answered, { request, price: data.price });
   $('#progress').textContent = 'Done.';
   draw();
 }
@@ -46,22 +61,23 @@ function take(request, name, data) {
 let asked = 0;
 async function answer() {
   const mine = ++asked;
+  const place = sheetOf === '' ? ++shown : clear('');
   busy(true);
   $('#fault').textContent = '';
   $('#progress').textContent = 'Working on it.';
   const request = $('#text').value;
   try {
     const reply = await fetch('/page/work', { method: 'POST', headers: { ...headers(), 'Sledwright-Line': running }, body: request });
-    if (mine !== asked) { return; }
+    if (mine !== asked || place !== shown) { return; }
     if (!reply.ok) {
       $('#progress').textContent = '';
       $('#board').replaceChildren();
       faults((await reply.json()).faults);
       return;
     }
-    await listen(reply, (name, data) => take(request, name, data));
+    await listen(reply, (name, data) => { if (place === shown) { take(request, name, data); } });
   } catch (gone) {
-    $('#progress').textContent = 'The server does not answer. Is it still running?';
+    if (place === shown) { $('#progress').textContent = GONE; }
   } finally {
     if (mine === asked) { busy(false); }
   }
@@ -70,17 +86,25 @@ async function answer() {
 // A build is judged with every change of it, and drawn while it breaks no rule.
 async function draw() {
   const body = $('#text').value;
-  const reply = /^kind: *order|^kind: *restock/m.test(body) ? null : await fetch('/page/board', { method: 'POST', headers: headers(), body });
-  const drawn = reply && reply.ok ? parsed(await reply.text()).childNodes : [];
-  $('#board').replaceChildren(...drawn);
+  const place = shown;
+  let drawn = [];
+  try {
+    const reply = /^kind: *order|^kind: *restock/m.test(body) ? null : await fetch('/page/board', { method: 'POST', headers: headers(), body });
+    if (reply && reply.ok) { drawn = parsed(await reply.text()).childNodes; }
+  } catch (gone) {
+    $('#fault').textContent = GONE;
+  }
+  if (place === shown) { $('#board').replaceChildren(...drawn); }
 }
 let timer = 0;
 function isBuild() { return /^kind: *build/m.test($('#text').value); }
-function typed() { $('#onboard').hidden = !isBuild(); }
+let renew = () => {};
+function typed() { $('#onboard').hidden = !isBuild(); renew(); }
 $('#text').addEventListener('input', () => {
   clearTimeout(timer);
   typed();
   if (isBuild()) { timer = setTimeout(answer, 400); }
+  if (lines().length > 0) { draft(); }
 });
 $('#onboard').addEventListener('click', () => location.assign('/board#' + new URLSearchParams({ came: 'file', file: $('#text').value })));
 
@@ -96,79 +120,120 @@ function made(tag, text, attributes = {}) {
 function row(line, at) {
   const item = made('li', '', { class: 'line' });
   const units = made('input', '', { inputmode: 'numeric', value: line.machines, 'aria-label': `Machines of ${line.name}`, 'data-line': at });
-  const wishes = new URLSearchParams(line.wishes.flatMap(([key, value]) => (Array.isArray(value) ? value : [value]).map(one => [key, one])));
+  const called = new URLSearchParams({ line: line.name });
+  const counted = line.machines === '1' ? line.wishes.filter(([key]) => key !== 'machines') : wishesOf(line);
+  const wishes = new URLSearchParams(counted.flatMap(([key, value]) => (Array.isArray(value) ? value : [value]).map(one => [key, one])));
   item.append(units, made('span', ' x '), made('b', line.name), made('span', ' ' + gist(line), { class: 'called' }), ' ',
-    made('a', 'Change', { href: '/#' + wishes, 'aria-label': `Change ${line.name}` }), ' ',
+    made('a', 'Change', { href: `/?${called}#${wishes}`, 'aria-label': `Change ${line.name}` }), ' ',
     made('button', '\u2715', { type: 'button', class: 'drop', 'data-out': at, 'aria-label': `Without ${line.name}`, title: 'Without this' }));
   return item;
 }
 
-function ordered(all) {
+const DRAFT = 'sledwright-order-text';
+
+/** The text as it stands, and the lines of which it is; kept for this tab, for whoever goes to another page for a line. */
+function draft() { sessionStorage.setItem(DRAFT, JSON.stringify({ text: $('#text').value, of: lines() })); }
+
+/** Brings the text of the order to its lines; what was written into it by hand stays. Gives whether it could be. */
+function bring(was, text, all) {
   keep(all);
+  const made = amended(text, was, all);
+  $('#text').value = made === null ? text : all.length === 0 && made === yaml([]) ? '' : made;
+  draft();
+  typed();
+  $('#fault').textContent = made === null ? 'The text of this line was changed by hand, so change it there, too.' : '';
+  return made !== null;
+}
+
+function ordered(all) {
+  const brought = bring(lines(), $('#text').value, all);
+  list(all);
+  if (all.length === 0) { clear('Nothing has been asked yet.'); }
+  return brought;
+}
+
+function list(all) {
   $('#order').hidden = all.length === 0;
   $('#lines').replaceChildren(...all.map(row));
-  if (all.length > 0) { $('#text').value = yaml(all); }
 }
 
 $('#lines').addEventListener('change', event => {
+  const was = lines();
   const all = lines();
-  const line = all[Number(event.target.dataset.line)];
-  line.machines = event.target.value.trim();
-  keep(all);
-  $('#text').value = yaml(all);
-  answer();
+  all[Number(event.target.dataset.line)].machines = event.target.value.trim();
+  if (bring(was, $('#text').value, all)) { answer(); }
+  const at = Number(event.target.dataset.line);
+  $('a', $('#lines').children[at]).href = $('a', row(all[at], at)).href;
 });
 $('#lines').addEventListener('click', event => {
   const button = event.target.closest('[data-out]');
   if (!button) { return; }
   const all = lines().filter((line, at) => at !== Number(button.dataset.out));
-  ordered(all);
+  const brought = ordered(all);
   ($('#lines input') || $('#text')).focus();
-  if (all.length > 0) { answer(); }
+  if (brought && all.length > 0) { answer(); }
 });
 $('#empty').addEventListener('click', () => { ordered([]); $('#text').focus(); });
-if (lines().length > 0) { ordered(lines()); answer(); }
+if (lines().length > 0) {
+  const left = JSON.parse(sessionStorage.getItem(DRAFT) || 'null');
+  list(lines());
+  if (bring(left ? left.of : [], left && left.of.length > 0 ? left.text : yaml([]), lines())) { answer(); }
+}
 
 $('#bring').addEventListener('submit', event => { event.preventDefault(); answer(); });
 stopping(running);
 opening($('#open'), text => { $('#text').value = text; typed(); });
 $('#sheet').addEventListener('click', async () => {
   $('#fault').textContent = '';
-  const reply = await fetch('/page/sheet', { method: 'POST', headers: headers(), body: $('#text').value });
-  if (!reply.ok) { faults((await reply.json()).faults); return; }
-  save(await reply.blob(), 'bench-sheet.pdf');
+  try {
+    const reply = await fetch('/page/sheet', { method: 'POST', headers: headers(), body: $('#text').value });
+    if (!reply.ok) { faults((await reply.json()).faults); return; }
+    save(await reply.blob(), 'bench-sheet.pdf');
+  } catch (gone) {
+    $('#fault').textContent = GONE;
+  }
 });
 // --- the bench: sheets of what is in the book --------------------------------------
 
-function number() { return encodeURIComponent($('#number').value.trim()); }
+function number() { return $('#number').value.trim(); }
 
+/** What is done at the bench is about one number: nothing of another is left on the screen. */
 async function bench(act) {
   $('#bench-fault').textContent = '';
-  if (!$('#bench').reportValidity()) { return; }
-  try { await act(); } catch (gone) { $('#bench-fault').textContent = GONE; }
+  if (sheetOf !== '' && number() !== sheetOf) { clear(''); }
+  if (!/^\d{4}-\d{4,9}$/.test(number())) {
+    $('#bench-fault').textContent = 'A quote or an order has a number such as 2026-0001.';
+    $('#number').focus();
+    return;
+  }
+  try { await act(number()); } catch (gone) { $('#bench-fault').textContent = GONE; }
 }
 
 $('#bench').addEventListener('submit', event => {
   event.preventDefault();
-  bench(async () => {
-    const at = `/api/book/${number()}/sheet?format=`;
+  bench(async asked => {
+    const mine = clear('');
+    const at = `/api/book/${asked}/sheet?format=`;
     const [sheet, drawing] = await Promise.all([fetch(at + 'text'), fetch(at + 'svg')]);
-    $('#paper').hidden = !sheet.ok;
-    if (!sheet.ok) { $('#bench-fault').textContent = await refusal(sheet); return; }
+    const said = sheet.ok ? await sheet.text() : await refusal(sheet);
+    const drawn = drawing.ok ? await drawing.text() : '<svg/>';
+    if (mine !== shown) { return; }
+    if (!sheet.ok) { $('#bench-fault').textContent = said; return; }
+    sheetOf = asked;
+    $('#paper').hidden = false;
     $('#paper').href = at + 'pdf';
-    $('#result').textContent = await sheet.text();
-    const svg = new DOMParser().parseFromString(drawing.ok ? await drawing.text() : '<svg/>', 'image/svg+xml').documentElement;
-    $('#board').replaceChildren(document.importNode(svg, true));
+    $('#result').textContent = said;
+    $('#board').replaceChildren(document.importNode(new DOMParser().parseFromString(drawn, 'image/svg+xml').documentElement, true));
     $('#progress').textContent = 'The sheet is there.';
   });
 });
 for (const button of document.querySelectorAll('#bench [data-step]')) {
-  button.addEventListener('click', () => bench(async () => {
-    const reply = await fetch(`/api/book/${number()}/${button.dataset.step}`, { method: 'POST', headers: asking({}) });
+  button.addEventListener('click', () => bench(asked => once(document.querySelectorAll('#bench [data-step]'), async () => {
+    const reply = await change(`/api/book/${asked}/${button.dataset.step}`);
     if (!reply.ok) { $('#bench-fault').textContent = await refusal(reply); return; }
     const quote = await reply.json();
     $('#progress').textContent = `${quote.number}: ${quote.state}.`;
-  }));
+  })));
 }
-if ($('#keep')) { wireKeeping(() => $('#text').value, () => shown.request === $('#text').value ? shown.price : null); }
+if ($('#keep')) { renew = wireKeeping(() => $('#text').value, () => answered.request === $('#text').value ? answered.price : null); }
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

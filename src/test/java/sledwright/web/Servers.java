@@ -2,6 +2,7 @@ package sledwright.web;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -54,6 +55,12 @@ public final class Servers {
         } catch (IOException taken) {
             throw new UncheckedIOException(taken);
         }
+    }
+
+    /** One of the caller's own in the place of another that is closed, whose address and book it has. */
+    public static WebServer instead(URI address, Path shop, Path book) throws IOException {
+        return WebServer.start(new WebSettings(shop, new BookShelf(BookPlace.of(book), "test"), WebSettings.Place.here(address.getPort()), Optional.empty(), ROOMY, said -> { },
+                defect -> { }));
     }
 
     /** Where no book is yet: each server has its own, so that none knows what another keeps. */

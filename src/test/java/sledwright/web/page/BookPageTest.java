@@ -210,4 +210,64 @@ class BookPageTest {
         browser.visit(address + "book#" + year + "-0001").until("document.querySelector('#bench').getAttribute('href') === '/api/book/" + year + "-0001/sheet?format=pdf'");
         assertThat(browser.complaints()).allMatch(line -> line.contains("409 (Conflict)") || line.contains("404 (Not Found)"));
     }
+
+    /** Whoever builds by what is on the screen must not build another machine. */
+    @Test
+    @InBrowser
+    void noSheetStaysUnderAnotherNumber(Browser browser) {
+        post("/api/book?customer=Orchard", QUOTE);
+        String number = java.time.Year.now().getValue() + "-0001";
+        String left = "return document.querySelector('#result').textContent + document.querySelector('#progress').textContent + document.querySelector('#board').childNodes.length + document.querySelector('#paper').hidden";
+        String shown = "document.querySelector('#board svg') && document.querySelector('#progress').textContent === 'The sheet is there.'";
+        browser.visit(address + "work").type("#number", number).press(Keys.ENTER).until(shown);
+        browser.type("#number", "2026-9999").press(Keys.ENTER).until("document.querySelector('#bench-fault').textContent.includes('there is no quote 2026-9999')");
+        assertThat(browser.ask(left)).isEqualTo("0true");
+        browser.type("#number", "7").press(Keys.ENTER).until("document.querySelector('#bench-fault').textContent === 'A quote or an order has a number such as 2026-0001.'");
+        browser.type("#number", number).press(Keys.ENTER).until(shown).until("document.querySelector('#bench-fault').textContent === ''");
+        browser.type("#number", Keys.DELETE).press(Keys.ENTER).until("document.querySelector('#bench-fault').textContent.startsWith('A quote or an order has a number')");
+        assertThat(browser.ask(left)).isEqualTo("0true");
+        browser.type("#number", number).press(Keys.ENTER).until(shown);
+        browser.type("#number", "2026-9999").click("[data-step=pick]").until("document.querySelector('#bench-fault').textContent.includes('there is no quote 2026-9999')");
+        assertThat(browser.ask(left)).isEqualTo("0true");
+    }
+
+    private long kept() {
+        return get("/api/book").split("\"number\"", -1).length - 1;
+    }
+
+    @Test
+    @InBrowser
+    void whatIsKeptIsKeptOnce(Browser browser) {
+        String button = "document.querySelector('#keep button')";
+        browser.visit(address + "#require.cores=8&require.memory_gb=32").until("document.querySelector('.sum')").type("#keep-customer", "Orchard");
+        browser.ask(button + ".click(); " + button + ".click(); document.querySelector('#keep').requestSubmit()");
+        browser.until("document.querySelector('#kept a')").until(button + ".disabled").click("#keep-customer").press(Keys.ENTER);
+        browser.ask("document.querySelector('#keep').requestSubmit()");
+        browser.type("#keep-note", "again").until("!" + button + ".disabled").type("#keep-note", Keys.DELETE).until(button + ".disabled");
+        assertThat(kept()).isEqualTo(1);
+        browser.type("[data-path='require.cores']", "16").press(Keys.ENTER).until("!" + button + ".disabled").click("#keep button")
+                .until("document.querySelector('#kept').textContent.includes('-0002')");
+        browser.click("#kept a").until("document.querySelector('#state').textContent.includes('draft')").until("document.querySelector('#paper').textContent.includes('proved')");
+        browser.ask("const copy = document.querySelector('[data-again=copy]'); copy.click(); copy.click()");
+        browser.until("document.querySelector('#state').textContent.includes('-0003')").until("document.querySelectorAll('.entry').length === 3");
+        assertThat(kept()).isEqualTo(3);
+    }
+
+    @Test
+    @InBrowser
+    void whatIsTypedStaysUntilItIsDone(Browser browser) {
+        post("/api/book?customer=Orchard", QUOTE);
+        post("/api/book?customer=Fenland", ORDER);
+        String year = String.valueOf(java.time.Year.now().getValue());
+        browser.visit(address + "book#" + year + "-0001").until("document.querySelector('#paper').textContent.includes('proved')").until("!document.querySelector('#reopen').hidden");
+        browser.type("#sets", "require.cores=abc").click("[data-again=revise]").until("document.querySelector('#fault').textContent !== ''");
+        assertThat(browser.ask("return document.querySelector('#sets').value")).isEqualTo("require.cores=abc");
+        browser.type("#sets", "limit.conditions=[new, used] name=my machine").press(Keys.ENTER).until("document.querySelector('#gist').textContent.includes('my machine')").until("document.querySelector('#sets').value === ''");
+        assertThat(get("/api/book/" + year + "-0001/request")).contains("limit.conditions=[new, used]", "name=my machine");
+        post("/api/book/" + year + "-0001/send", "");
+        browser.type("#reason", "by telephone").click("[data-step=send]").until("document.querySelector('#fault').textContent !== ''");
+        assertThat(browser.ask("return document.querySelector('#reason').value")).isEqualTo("by telephone");
+        browser.click("[data-number='" + year + "-0002']").until("document.querySelector('#paper').textContent.includes('files')").until("document.querySelector('#reopen').hidden");
+        assertThat(browser.complaints()).noneMatch(line -> line.contains("Uncaught"));
+    }
 }

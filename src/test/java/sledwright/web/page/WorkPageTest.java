@@ -67,7 +67,7 @@ class WorkPageTest {
     @InBrowser
     void anOrderIsPutTogetherFromSingleMachines(Browser browser) {
         String result = "document.querySelector('#progress').textContent === 'Done.' && document.querySelector('#result').textContent.includes('%s')";
-        browser.visit(SERVER + "#require.cores=8&require.memory_gb=32&machines=2&limit.price=5000").until("document.querySelector('.sum')").type("#line-name", "front").press(Keys.ENTER)
+        withoutOrder(browser).visit(SERVER + "#require.cores=8&require.memory_gb=32&machines=2&limit.price=5000").until("document.querySelector('.sum')").type("#line-name", "front").press(Keys.ENTER)
                 .until("document.querySelector('#ordered a')");
         assertThat(browser.text()).contains("Make it a line of an order", "Name of the line", "Put it into the order", "front stands in the order of 1 line. Left out, for a line has none: limit.price.");
         browser.type("[data-path='require.cores']", "16").press(Keys.ENTER).until("location.hash.includes('cores=16')");
@@ -82,6 +82,86 @@ class WorkPageTest {
         browser.click("[aria-label='Change line 2']").until("location.hash.includes('require.cores=16')").until("document.querySelector('.sum')");
         browser.type("#line-name", "line 2").press(Keys.ENTER).until("document.querySelector('#ordered').textContent.startsWith('line 2 is changed in ')");
         browser.click("#ordered a").until(result.formatted("line 2")).click("#empty").until("document.querySelector('#order').hidden");
+    }
+
+    /** Tests share a tab, which keeps its order. */
+    private static Browser withoutOrder(Browser browser) {
+        browser.visit(SERVER + "catalogue").ask("sessionStorage.clear()");
+        return browser;
+    }
+
+    private static void puts(Browser browser, String name) {
+        browser.click("#to-order button").until("document.querySelector('#ordered').textContent.startsWith('" + name + " ')");
+    }
+
+    /** The names of the lines, as they stand in the list. */
+    private static Object lines(Browser browser) {
+        return browser.ask("return [...document.querySelectorAll('#lines b')].map(each => each.textContent).join(', ')");
+    }
+
+    @Test
+    @InBrowser
+    void aLineWithoutANameTakesNoOthersPlace(Browser browser) {
+        String done = "document.querySelector('#progress').textContent === 'Done.'";
+        withoutOrder(browser).visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('.sum')");
+        for (int number = 1; number <= 3; number++) {
+            puts(browser, "line " + number);
+        }
+        browser.click("#ordered a").until(done).click("[aria-label='Without line 1']").until("document.querySelectorAll('.line').length === 2").until(done);
+        browser.click("#order a[href='/']").until("document.querySelector('.sum')");
+        puts(browser, "line 4 stands in");
+        browser.click("#ordered a").until(done);
+        assertThat(lines(browser)).isEqualTo("line 2, line 3, line 4");
+    }
+
+    @Test
+    @InBrowser
+    void theLineIsChangedForWhichThePageWasOpened(Browser browser) {
+        String result = "document.querySelector('#progress').textContent === 'Done.' && document.querySelector('#result').textContent.includes('%s')";
+        withoutOrder(browser).visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('.sum')");
+        for (int number = 1; number <= 3; number++) {
+            puts(browser, "line " + number);
+        }
+        browser.click("#ordered a").until(result.formatted("line 2: 1 machine"));
+        browser.type("[data-line='1']", "2").press(Keys.TAB).until(result.formatted("line 2: 2 machines"));
+        browser.click("[aria-label='Change line 2']").until("document.querySelector('#line-name').value === 'line 2'").until("document.querySelector('.sum')");
+        assertThat(browser.ask("return decodeURIComponent(location.hash)")).asString().contains("machines=2", "require.cores=8");
+        browser.type("#line-name", "line 3").press(Keys.ENTER).until("document.querySelector('#ordered').textContent === 'line 3 is another line of the order already; choose another name.'");
+        browser.type("[data-path='require.cores']", "16").press(Keys.ENTER).type("#line-name", "back").press(Keys.ENTER)
+                .until("document.querySelector('#ordered').textContent.startsWith('back is changed in the order of 3 lines')");
+        assertThat(browser.ask("return location.search + document.querySelector('#line-name').value")).isEqualTo("");
+        browser.click("#ordered a").until(result.formatted("back: 2 machines"));
+        assertThat(browser.text()).contains("back 16 cores", "line 1 8 cores", "line 3 8 cores").doesNotContain("line 2");
+    }
+
+    @Test
+    @InBrowser
+    void whatIsWrittenIntoAnOrderByHandStays(Browser browser) {
+        String text = "document.querySelector('#text').value";
+        String done = "document.querySelector('#progress').textContent === 'Done.'";
+        withoutOrder(browser).visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('.sum')");
+        puts(browser, "line 1");
+        puts(browser, "line 2");
+        browser.click("#ordered a").until(done);
+        browser.ask("const text = document.querySelector('#text'); text.value = text.value.replace('cores: 8', 'cores: 12') + 'name: by hand\\n'; text.dispatchEvent(new Event('input', { bubbles: true }))");
+        browser.type("[data-line='0']", "2").press(Keys.TAB).until(text + ".includes('machines: 2')").until(done);
+        browser.click("[aria-label='Without line 2']").until("!" + text + ".includes('line 2')").until(done);
+        browser.click("#order a[href='/']").until("document.querySelector('.sum')");
+        puts(browser, "line 2");
+        browser.click("#ordered a").until(done);
+        assertThat(browser.ask("return " + text).toString()).contains("cores: 12", "machines: 2", "\"line 2\":", "name: by hand");
+        browser.click("[aria-label='Without line 1']").until("document.querySelector('#fault').textContent === 'The text of this line was changed by hand, so change it there, too.'");
+        assertThat(browser.ask("return " + text).toString()).contains("cores: 12");
+    }
+
+    @Test
+    @InBrowser
+    void anOrderWithoutLinesLeavesNothingBehind(Browser browser) {
+        withoutOrder(browser).visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('.sum')");
+        puts(browser, "line 1");
+        browser.click("#ordered a").until("document.querySelector('#progress').textContent === 'Done.'").click("#empty").until("document.querySelector('#order').hidden");
+        assertThat(browser.ask("return document.querySelector('#text').value + document.querySelector('#progress').textContent")).isEqualTo("");
+        assertThat(browser.ask("return document.querySelector('#result').textContent")).isEqualTo("Nothing has been asked yet.");
     }
 
     @Test
