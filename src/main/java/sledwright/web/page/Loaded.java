@@ -33,7 +33,8 @@ final class Loaded {
         group.values().forEach((key, value) -> loaded.take(key, value));
         List<String> kind = loaded.values.remove("kind");
         if (kind != null && !kind.equals(List.of("quote"))) {
-            throw RefusedException.of(400, "kind", String.join(", ", kind), "must be quote here; other files are answered under Orders, stock, bench");
+            throw RefusedException.of(400, "kind", String.join(", ", kind),
+                    "must be quote here; other files are answered under Orders, stock, bench");
         }
         loaded.values.remove("catalog");
         List<List<String>> wishes = new ArrayList<>();
