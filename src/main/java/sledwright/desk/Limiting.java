@@ -1,5 +1,6 @@
 package sledwright.desk;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -74,7 +75,16 @@ final class Limiting {
     }
 
     private Wait wait(Order order, Order best) {
-        return new Wait(days(order), job.catalog().today().plusDays(days(order)), job.catalog().amount(order.total() - best.total()));
+        return new Wait(days(order), job.catalog().today().plusDays(days(order)), change(order, best));
+    }
+
+    /** The objective is the price, whatever electricity the request counts beside it. */
+    private static long price(Order order) {
+        return order.price().total();
+    }
+
+    private BigDecimal change(Order order, Order best) {
+        return job.catalog().amount(price(order) - price(best));
     }
 
     private List<Wait> waits(Limits limit, Order best) {
@@ -92,7 +102,7 @@ final class Limiting {
         int named = 0;
         for (int days : later(limit.mostDays().orElseThrow())) {
             Optional<Order> found = named < NAMED ? within(limit, days) : Optional.empty();
-            if (found.isPresent() && found.get().total() < later.total()) {
+            if (found.isPresent() && price(found.get()) < price(later)) {
                 later = found.get();
                 waits.add(wait(later, best));
                 named++;
@@ -115,8 +125,8 @@ final class Limiting {
         for (Condition more : EnumSet.complementOf(EnumSet.copyOf(limit.conditions()))) {
             Set<Condition> accepted = EnumSet.copyOf(limit.conditions());
             accepted.add(more);
-            cheapest(limit.withConditions(accepted)).filter(order -> order.total() < best.total()).ifPresent(order -> wider.add(new Wider(
-                    more.label(), accepted.stream().map(Condition::label).toList(), job.catalog().amount(order.total() - best.total()))));
+            cheapest(limit.withConditions(accepted)).filter(order -> price(order) < price(best)).ifPresent(order -> wider.add(
+                    new Wider(more.label(), accepted.stream().map(Condition::label).toList(), change(order, best))));
         }
         return wider;
     }

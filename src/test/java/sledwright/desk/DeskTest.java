@@ -2,6 +2,7 @@ package sledwright.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -47,6 +48,24 @@ class DeskTest {
         assertThat(hurried.key()).isEqualTo("limit.lead_days");
         assertThat(hurried.waits()).isEmpty();
         assertThat(keeping.otherLimits(answer, TERMS).waits()).isNotEmpty();
+    }
+
+    /** What electricity costs is no part of the price, which is what less of is better here. */
+    @Test
+    void otherLimitsAreComparedByThePriceWhereEnergyIsCounted() {
+        Desk keeping = answer(Desk.keeping(SHOP));
+        QuoteAnswer power = answer(keeping.quote(Source.of(Path.of("scenarios/four-years-of-power.yaml")), QuoteQuestion.plain(), TERMS));
+        assertThat(power.price()).hasValue(new BigDecimal("427.36"));
+        for (OtherLimits.Wait wait : keeping.otherLimits(power, TERMS).waits()) {
+            String days = "limit.lead_days=" + wait.days();
+            BigDecimal there = answer(keeping.quote(Source.of(Path.of("scenarios/four-years-of-power.yaml")), new QuoteQuestion(List.of(days), List.of(), false), TERMS)).price().orElseThrow();
+            assertThat(wait.change()).as(days).isEqualTo(there.subtract(power.price().orElseThrow()));
+        }
+        assertThat(keeping.otherLimits(power, TERMS).waits()).extracting(OtherLimits.Wait::change).contains(new BigDecimal("1.64"));
+        String plain = "kind: quote\nrequire: {cores: 24}\nlimit: {conditions: [new, refurbished]}\n";
+        List<OtherLimits.Wider> without = keeping.otherLimits(answer(keeping.quote(said(plain), QuoteQuestion.plain(), TERMS)), TERMS).conditions();
+        QuoteAnswer counted = answer(keeping.quote(said(plain + "energy: {years: 4, price_per_kwh: 0.3}\n"), QuoteQuestion.plain(), TERMS));
+        assertThat(keeping.otherLimits(counted, TERMS).conditions()).isEqualTo(without).isNotEmpty();
     }
 
     @Test
