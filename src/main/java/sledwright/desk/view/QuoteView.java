@@ -186,6 +186,14 @@ public record QuoteView(Topic topic, Objective objective, QuoteProof proof, List
         return figure(order.price().total() - worth, Objective.BEST_VALUE, order.catalog());
     }
 
+    /** What one of the builds is judged by where that is money and not the price itself; empty where no prices are shown, too. */
+    public Optional<BigDecimal> judged(Alternative one) {
+        if (one.build().price().isEmpty()) {
+            return Optional.empty();
+        }
+        return objective == Objective.LEAST_TOTAL ? one.total() : one.weighed().priceLessWorth();
+    }
+
     /** Whether the objective is an amount of money of which less is better. */
     public boolean isMoney() {
         return objective.isMoney();

@@ -42,8 +42,13 @@ public final class AnswerPiece {
     public record Option(Summary summary, List<Fact> facts, List<String> why, List<PriceRow> rows, List<Fact> slots, String file) {
     }
 
-    /** What is seen of a build at first. {@code more}: the price above that of the best. */
-    public record Summary(int rank, String price, String more, String machine, String days) {
+    /**
+     * What is seen of a build at first.
+     *
+     * @param more   the price above that of the best; empty where something else counts
+     * @param judged what counts where that is money and not the price, with what is above the best; may be empty
+     */
+    public record Summary(int rank, String price, String more, String judged, String machine, String days) {
     }
 
     /** A way out, as a button; the changes are what it does to the request. */
@@ -108,7 +113,9 @@ public final class AnswerPiece {
             return Sentences.capital(QuoteStatus.of(view)) + ".";
         }
         BuildView best = view.alternatives().get(0).build();
-        return "%s: %s. %s.".formatted(price(best), machine(best), Sentences.capital(QuoteStatus.of(view)));
+        String judged = judged(view.alternatives().get(0));
+        return "%s%s: %s. %s.".formatted(price(best), judged.isEmpty() ? "" : ", " + judged, machine(best),
+                Sentences.capital(QuoteStatus.of(view)));
     }
 
     private String price(BuildView build) {
@@ -121,12 +128,23 @@ public final class AnswerPiece {
 
     private Option option(Alternative alternative) {
         BuildView build = alternative.build();
-        Optional<BuildView> best = view.alternatives().stream().findFirst().map(Alternative::build);
-        String more = alternative.rank() == 1 || build.price().isEmpty() ? ""
-                : words.signedMoney(build.price().get().subtract(best.orElseThrow().price().orElseThrow()));
-        return new Option(new Summary(alternative.rank(), price(build), more, machine(build), days(build.leadDays())), facts(alternative),
-                each(alternative.sentences(), this::said), each(build.lines(), this::row), slots(build.heaviest()),
+        String judged = judged(alternative);
+        String more = judged.isEmpty() ? above(alternative, one -> one.build().price()) : "";
+        return new Option(new Summary(alternative.rank(), price(build), more, judged, machine(build), days(build.leadDays())),
+                facts(alternative), each(alternative.sentences(), this::said), each(build.lines(), this::row), slots(build.heaviest()),
                 BuildFileText.of(build));
+    }
+
+    /** By how much an amount is above that of the best; empty for the best itself. */
+    private String above(Alternative alternative, Function<Alternative, Optional<BigDecimal>> amount) {
+        return alternative.rank() == 1 || amount.apply(alternative).isEmpty() ? ""
+                : words.signedMoney(amount.apply(alternative).get().subtract(amount.apply(view.alternatives().get(0)).orElseThrow()));
+    }
+
+    private String judged(Alternative alternative) {
+        String above = above(alternative, view::judged);
+        return view.judged(alternative).map(amount -> "%s %s%s".formatted(QuoteText.measured(view.objective()), words.money(amount),
+                above.isEmpty() ? "" : ", " + above)).orElse("");
     }
 
     private static String days(int days) {

@@ -10,9 +10,11 @@ import java.util.Set;
 import sledwright.desk.view.OtherLimits;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
+import sledwright.domain.Objective;
 import sledwright.explain.steps.Steps;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
+import sledwright.report.quote.QuoteText;
 import sledwright.rules.memory.BalancedChannels;
 import sledwright.rules.memory.OneModulePart;
 import sledwright.words.Numbers;
@@ -20,8 +22,8 @@ import sledwright.words.Numbers;
 /** What the next steps of each wish cost, for the place beside its field. */
 public final class StepsPiece {
 
-    /** The steps of one wish. */
-    public record Wish(String key, String name, String unit, List<Choice> choices, boolean last) {
+    /** The steps of one wish. {@code remark}: what stands behind them; may be empty. */
+    public record Wish(String key, String name, String unit, List<Choice> choices, String remark) {
     }
 
     /** A figure that is possible instead, and what that changes. {@code words}: what it is called where its unit says too little. */
@@ -49,6 +51,8 @@ public final class StepsPiece {
     public static String of(QuoteView view, OtherLimits limits, Catalog shop) {
         StepsPiece piece = new StepsPiece(view, shop);
         List<Wish> wishes = new ArrayList<>();
+        view.outlook().steps().filter(steps -> view.isMoney() && view.objective() != Objective.CHEAPEST).ifPresent(steps -> wishes.add(
+                new Wish("objective", "", "", List.of(), "Steps are in %s.".formatted(QuoteText.measured(view.objective())))));
         view.outlook().steps().ifPresent(steps -> {
             steps.curves().forEach(curve -> wishes.add(piece.wish(curve)));
             steps.wishes().stream().filter(one -> YES_OR_NO.contains(one.key())).forEach(one -> wishes.add(piece.wish(one)));
@@ -59,12 +63,12 @@ public final class StepsPiece {
 
     private Wish wish(Steps.Curve curve) {
         List<Choice> choices = curve.steps().stream().filter(step -> !curve.isAsked(step)).map(this::choice).toList();
-        return new Wish(curve.key(), curve.name().orElse(""), curve.unit().strip(), choices, curve.last());
+        return new Wish(curve.key(), curve.name().orElse(""), curve.unit().strip(), choices, curve.last() ? "more cannot be had" : "");
     }
 
     private Wish wish(Steps.Dropped one) {
         String change = change(one.change(), one.price());
-        return new Wish(one.key(), "", "", List.of(new Choice("false", "no", change, one.change().signum() > 0, true)), false);
+        return new Wish(one.key(), "", "", List.of(new Choice("false", "no", change, one.change().signum() > 0, true)), "");
     }
 
     private Choice choice(Steps.Step step) {
@@ -80,11 +84,11 @@ public final class StepsPiece {
         if (!limits.waits().isEmpty()) {
             wishes.add(new Wish(limits.key(), "", "", limits.waits().stream().map(wait -> choice(
                     byDay ? wait.day().toString() : String.valueOf(wait.days()),
-                    byDay ? DAY.format(wait.day()) : Numbers.counted(wait.days(), "day"), wait.change())).toList(), false));
+                    byDay ? DAY.format(wait.day()) : Numbers.counted(wait.days(), "day"), wait.change())).toList(), ""));
         }
         if (!limits.conditions().isEmpty()) {
             wishes.add(new Wish("limit.conditions", "", "", limits.conditions().stream().map(wider -> choice(
-                    String.join(" ", wider.accepted()), wider.condition() + ", too", wider.change())).toList(), false));
+                    String.join(" ", wider.accepted()), wider.condition() + ", too", wider.change())).toList(), ""));
         }
     }
 

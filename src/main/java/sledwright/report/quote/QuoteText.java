@@ -73,9 +73,17 @@ public final class QuoteText {
                     case MOST_MEMORY -> "usable memory of the best: " + best + " GB";
                     case MOST_WORK -> "work of the best: " + best;
                     case MOST_CORES -> "cores of the best: " + best;
-                    case LEAST_TOTAL -> "price and energy of the best: " + best + " " + view.topic().currency();
-                    default -> "price less worth of the best: " + best + " " + view.topic().currency();
+                    default -> "%s of the best: %s %s".formatted(measured(view.objective()), best, view.topic().currency());
                 }));
+    }
+
+    /** What an objective of money measures. */
+    public static String measured(Objective objective) {
+        return switch (objective) {
+            case LEAST_TOTAL -> "price and energy";
+            case BEST_VALUE -> "price less worth";
+            default -> "price";
+        };
     }
 
     private void addRanking() {

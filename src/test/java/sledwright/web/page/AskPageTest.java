@@ -31,6 +31,10 @@ class AskPageTest {
         return (String) browser.ask("return document.querySelector('.sum').textContent");
     }
 
+    private static String text(Browser browser, String selector) {
+        return (String) browser.ask("return document.querySelector(\"" + selector + "\").textContent");
+    }
+
     private static String address(Browser browser) {
         return (String) browser.ask("return decodeURIComponent(location.hash)");
     }
@@ -80,6 +84,26 @@ class AskPageTest {
         assertThat(browser.text()).contains("used, too -\u20ac");
         browser.click("[data-key='limit.conditions'] .step").until("document.querySelector(\"[data-list='limit.conditions'][value='used']\").checked").until(ANSWERED);
         assertThat(address(browser)).contains("limit.conditions=used", "limit.conditions=refurbished");
+    }
+
+    /** The builds stand in the order of a figure that can be read, and each step names it, too. */
+    @Test
+    void whatIsJudgedStandsBesideThePriceWhereThatIsNotThePrice(Browser browser) {
+        browser.visit(Servers.demo().address() + "#require.cores=24&require.memory_gb=128&objective=least-total&energy.years=4&energy.price_per_kwh=0.3&limit.lead_days=6")
+                .until("document.querySelector(\"[data-key='require.cores'] .step\")");
+        assertThat(sum(browser)).isEqualTo("\u20ac435.62");
+        assertThat(text(browser, ".verdict .judged")).isEqualTo("Price and energy \u20ac2,643.14");
+        assertThat(text(browser, ".options .judged")).isEqualTo("price and energy \u20ac2,643.14");
+        assertThat(text(browser, "details:nth-of-type(2) .judged")).startsWith("price and energy \u20ac").contains(", +\u20ac");
+        assertThat(browser.ask("return document.querySelector('.options .more')")).isNull();
+        assertThat(text(browser, "[data-key='objective'] .most")).isEqualTo("Steps are in price and energy.");
+        assertThat(browser.text()).contains("16 -\u20ac234.51");
+        browser.click("[data-key='require.cores'] [data-set='16']").until("document.querySelector('.sum').textContent === '\u20ac453.40'");
+        assertThat(text(browser, ".verdict .judged")).isEqualTo("Price and energy \u20ac2,408.63");
+        browser.until("document.getElementById('said').textContent.startsWith('\u20ac453.40, price and energy \u20ac2,408.63: ')");
+        browser.visit(Servers.demo().address() + "#require.cores=24&require.memory_gb=128&objective=best-value&worth.core=10").until("document.querySelector(\"[data-key='require.cores'] .step\")");
+        assertThat(text(browser, ".verdict .judged")).startsWith("Price less worth ");
+        assertThat(text(browser, "[data-key='objective'] .most")).isEqualTo("Steps are in price less worth.");
     }
 
     @Test
