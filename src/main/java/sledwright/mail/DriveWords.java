@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
 /** Volumes of drives: how many drives of which capacity, or what is usable, at which level. */
 final class DriveWords implements MailRule {
 
-
     private static final Pattern COUNTED = Forms.of("drive.counted");
+    private static final Pattern RANGE = Forms.of("drive.range");
     private static final Pattern OF_CAPACITY = Forms.of("drive.of-capacity");
     private static final Pattern USABLE = Forms.of("drive.usable");
     private static final Pattern IN_VOLUME = Forms.of("drive.in-volume");
@@ -40,6 +40,13 @@ final class DriveWords implements MailRule {
         if (!passage.has(SPEAKS)) {
             return;
         }
+        passage.each(RANGE, hit -> {
+            // "Sixty-four" is one number.
+            if (hit.has("to") || Character.isDigit(hit.group("n").charAt(0))) {
+                hit.take();
+                findings.unread(hit.at(), hit.words(), "which capacity?");
+            }
+        });
         List<Volume> volumes = new ArrayList<>();
         for (Pattern form : List.of(USABLE, COUNTED, OF_CAPACITY, IN_VOLUME)) {
             passage.each(form, hit -> {

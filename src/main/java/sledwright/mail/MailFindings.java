@@ -33,6 +33,7 @@ final class MailFindings {
     private final List<Left> unread = new ArrayList<>();
     private final List<Each> prices = new ArrayList<>();
     private final Conditions conditions = new Conditions();
+    private boolean machinesUnsaid;
     private int volumes;
     private int cards;
 
@@ -50,6 +51,12 @@ final class MailFindings {
 
     void priceOfEach(String key, BigDecimal price, int at, String words) {
         prices.add(new Each(at, key, price, words));
+    }
+
+    /** Words that are about the number of machines and do not say it; what is paid for each has no sum then. */
+    void machinesUnsaid(int at, String words, String why) {
+        machinesUnsaid = true;
+        unread(at, words, why);
     }
 
     Conditions conditions() {
@@ -92,6 +99,10 @@ final class MailFindings {
         Optional<BigDecimal> machines = wishes.stream().filter(found -> found.wish().key().equals(MACHINES))
                 .map(found -> new BigDecimal(found.wish().value())).findFirst();
         for (Each each : prices) {
+            if (machines.isEmpty() && machinesUnsaid) {
+                unread(each.at(), each.words(), "of how many machines?");
+                continue;
+            }
             BigDecimal all = each.price().multiply(machines.orElse(BigDecimal.ONE));
             wish(each.key(), Numerals.plain(all), each.at(), each.words(),
                     machines.isEmpty() ? "" : "%s machines at %s".formatted(Numerals.plain(machines.get()), Numerals.plain(each.price())));

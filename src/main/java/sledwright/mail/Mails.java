@@ -23,7 +23,7 @@ public final class Mails {
     private final List<MailRule> rules;
 
     private Mails(Catalog shop, LocalDate today) {
-        this.rules = List.of(new ChoiceWords(shop), new PartWords(shop), new DateWords(today), new MoneyWords(shop.currency()),
+        this.rules = List.of(new ChoiceWords(shop), new PartWords(shop), new DateWords(today), new MoneyWords(shop),
                 new CardWords(), new ProcessorWords(), new MemoryWords(), new DriveWords(), new SiteWords(), new MachineWords());
     }
 

@@ -1,6 +1,7 @@
 package sledwright.mail;
 
 import java.math.BigDecimal;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
 /** Memory, and how it is fitted. */
@@ -10,6 +11,9 @@ final class MemoryWords implements MailRule {
     private static final BigDecimal TB = BigDecimal.valueOf(1024);
 
     private static final Pattern MODULES = Forms.of("memory.modules");
+    private static final Pattern RANGE = Forms.of("memory.range");
+    private static final Pattern NAMED_RANGE = Forms.of("memory.named-range");
+    private static final Pattern LABELLED_RANGE = Forms.of("memory.labelled-range");
     private static final Pattern NAMED = Forms.of("memory.named");
     private static final Pattern LABELLED = Forms.of("memory.labelled");
     private static final Pattern LABELLED_MODULES = Forms.of("memory.labelled-modules");
@@ -28,8 +32,11 @@ final class MemoryWords implements MailRule {
     @Override
     public void read(Passage passage, MailFindings findings) {
         passage.each(MODULES, hit -> product(hit, findings));
-        passage.each(LABELLED_MODULES, hit -> product(hit, findings));
+        passage.each(NAMED_RANGE, hit -> range(hit, findings));
+        // "32 GB RAM 2 x 480 GB SSD": what stands before the word is meant by it, not what follows.
         passage.each(NAMED, hit -> memory(hit, hit.has("m") ? "m" : "n", findings));
+        passage.each(LABELLED_MODULES, hit -> product(hit, findings));
+        passage.each(LABELLED_RANGE, hit -> range(hit, findings));
         passage.each(LABELLED, hit -> memory(hit, "n", findings));
         mode(passage, MIRRORED, "mirrored", findings);
         mode(passage, SPARING, "rank-sparing", findings);
@@ -48,14 +55,31 @@ final class MemoryWords implements MailRule {
 
     /** A capacity that stands by itself is memory where the sentence speaks of cores, channels or modules and its clause of no drives. */
     static void bare(Passage passage, MailFindings findings) {
-        passage.each(BARE, hit -> {
-            if (passage.has(ABOUT_MEMORY) && !hit.openClauseHas(DRIVES)) {
-                memory(hit, "n", findings);
-            } else {
-                hit.take();
-                findings.unread(hit.at(), hit.words(), "of memory, or of drives?");
-            }
-        });
+        passage.each(RANGE, hit -> bare(hit, passage, one -> range(one, findings), findings));
+        passage.each(BARE, hit -> bare(hit, passage, one -> memory(one, "n", findings), findings));
+    }
+
+    private static void bare(Passage.Hit hit, Passage passage, Consumer<Passage.Hit> read, MailFindings findings) {
+        if (passage.has(ABOUT_MEMORY) && !hit.openClauseHas(DRIVES)) {
+            read.accept(hit);
+        } else {
+            hit.take();
+            findings.unread(hit.at(), hit.words(), "of memory, or of drives?");
+        }
+    }
+
+    /** The least of two capacities. "Sixty-four" is one number, and "32 and 64 GB" are two. */
+    private static void range(Passage.Hit hit, MailFindings findings) {
+        if (!hit.has("to") && !hit.has("between") && (hit.has("and") || !Character.isDigit(hit.group("n").charAt(0)))) {
+            return;
+        }
+        hit.take();
+        if (Numerals.isDoubtful(hit.group("n"))) {
+            findings.unread(hit.at(), hit.words(), "does the point divide thousands?");
+        } else {
+            BigDecimal least = gb(hit.has("v") ? hit.group("v") : hit.group("u"), hit.number("n"));
+            findings.wish(KEY, Numerals.plain(least), hit.at(), hit.words(), "the least of them");
+        }
     }
 
     private static void mode(Passage passage, Pattern form, String value, MailFindings findings) {
@@ -72,7 +96,7 @@ final class MemoryWords implements MailRule {
 
     private static void product(Passage.Hit hit, MailFindings findings) {
         hit.take();
-        findings.wish(KEY, Numerals.plain(gb(hit, hit.number("n").multiply(hit.number("m")))), hit.at(), hit.words(),
+        findings.wish(KEY, Numerals.plain(gb(hit.group("u"), hit.number("n").multiply(hit.number("m")))), hit.at(), hit.words(),
                 "%s times %s; of which modules is left open".formatted(hit.plain("n"), hit.plain("m")));
     }
 
@@ -82,11 +106,11 @@ final class MemoryWords implements MailRule {
             findings.unread(hit.at(), hit.words(), "does the point divide thousands?");
         } else {
             boolean tb = hit.group("u").startsWith("t");
-            findings.wish(KEY, Numerals.plain(gb(hit, hit.number(group))), hit.at(), hit.words(), tb ? "1 TB is 1024 GB of memory" : "");
+            findings.wish(KEY, Numerals.plain(gb(hit.group("u"), hit.number(group))), hit.at(), hit.words(), tb ? "1 TB is 1024 GB of memory" : "");
         }
     }
 
-    private static BigDecimal gb(Passage.Hit hit, BigDecimal figure) {
-        return hit.group("u").startsWith("t") ? figure.multiply(TB) : figure;
+    private static BigDecimal gb(String unit, BigDecimal figure) {
+        return unit.startsWith("t") ? figure.multiply(TB) : figure;
     }
 }

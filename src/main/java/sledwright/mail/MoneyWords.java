@@ -1,9 +1,10 @@
 package sledwright.mail;
 
 import java.math.BigDecimal;
-import java.util.Currency;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import sledwright.domain.Catalog;
 
 /** What it may cost: of all machines or of each, before tax or with it; and what a kWh costs. */
 final class MoneyWords implements MailRule {
@@ -16,19 +17,22 @@ final class MoneyWords implements MailRule {
     private static final Pattern LIMITS = Forms.of("money.limits");
     private static final Pattern EACH = Forms.of("money.each");
     private static final Pattern GROSS = Forms.of("money.gross");
+    private static final Pattern RATE = Forms.of("money.rate");
     private static final Pattern NET = Forms.of("money.net");
     private static final Pattern HEDGED = Forms.of("money.hedged");
     private static final Pattern PLAIN = Forms.of("money.plain");
     private static final Pattern SPEAKS_OF_ENERGY = Forms.of("money.speaks-of-energy");
     private static final Pattern YEARS = Forms.of("money.years");
 
+    private final Optional<BigDecimal> tax;
     private final String code;
     private final Pattern amount;
     private final Pattern foreign;
     private final Pattern energy;
 
-    MoneyWords(Currency currency) {
-        code = currency.getCurrencyCode();
+    MoneyWords(Catalog shop) {
+        tax = shop.stationery().tax().percent();
+        code = shop.currency().getCurrencyCode();
         String own = "(?:" + WORDS.getOrDefault(code, Pattern.quote(code.toLowerCase(java.util.Locale.ROOT))) + ")";
         String others = WORDS.entrySet().stream().filter(word -> !word.getKey().equals(code)).map(Map.Entry::getValue).sorted()
                 .reduce((one, other) -> one + "|" + other).orElseThrow();
@@ -49,25 +53,31 @@ final class MoneyWords implements MailRule {
                 findings.wish("energy.years", hit.plain("n"), hit.at(), hit.words());
             });
         }
-        passage.each(amount, hit -> price(hit, hit.has("n") ? "n" : "m", findings));
+        passage.each(amount, hit -> price(hit, hit.has("n") ? "n" : "m", passage, findings));
         passage.each(foreign, hit -> {
             String clause = hit.clause();
             hit.take();
             hit.takeBeside(LIMITS);
             findings.unread(hit.at(), clause, "the shop's prices are in " + code);
         });
-        passage.each(PLAIN, hit -> price(hit, "n", findings));
+        passage.each(PLAIN, hit -> price(hit, "n", passage, findings));
     }
 
-    private static void price(Passage.Hit hit, String group, MailFindings findings) {
+    private void price(Passage.Hit hit, String group, Passage passage, MailFindings findings) {
         String clause = hit.clause();
         boolean each = hit.clauseHas(EACH);
-        boolean gross = hit.clauseHas(GROSS);
+        boolean beside = hit.clauseHas(GROSS);
+        // "450 EUR (incl. VAT)": the tax stands in a clause of its own.
+        boolean gross = beside || !hit.clauseHas(NET) && passage.has(GROSS);
+        boolean otherTax = gross && passage.first(RATE, "rate").filter(rate -> isOther(Numerals.value(rate))).isPresent();
         boolean limits = hit.clauseHas(LIMITS) || each;
         String before = hit.before();
         String written = hit.group(group);
         BigDecimal price = hit.number(group);
         hit.take();
+        if (gross && !beside) {
+            passage.skip(GROSS);
+        }
         for (Pattern form : new Pattern[] {GROSS, NET, LIMITS, EACH}) {
             hit.takeBeside(form);
         }
@@ -77,6 +87,8 @@ final class MoneyWords implements MailRule {
             findings.unread(hit.at(), clause, "what is the most it may cost?");
         } else if (!limits) {
             findings.unread(hit.at(), clause, "is this the most it may cost?");
+        } else if (otherTax) {
+            findings.unread(hit.at(), clause, "the shop's tax is another; what is the most before tax?");
         } else {
             String key = gross ? "limit.price_with_tax" : "limit.price";
             if (each) {
@@ -85,5 +97,9 @@ final class MoneyWords implements MailRule {
                 findings.wish(key, Numerals.plain(price), hit.at(), clause);
             }
         }
+    }
+
+    private boolean isOther(BigDecimal rate) {
+        return tax.filter(own -> own.compareTo(rate) == 0).isEmpty();
     }
 }

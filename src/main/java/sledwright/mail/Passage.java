@@ -1,6 +1,7 @@
 package sledwright.mail;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -126,6 +127,12 @@ final class Passage {
     /** Whether it has words of that form, understood or not. */
     boolean has(Pattern form) {
         return form.matcher(lower).find();
+    }
+
+    /** What the first words of that form have under a name, understood or not. */
+    Optional<String> first(Pattern form, String name) {
+        Matcher found = form.matcher(lower);
+        return found.find() ? Optional.of(found.group(name)) : Optional.empty();
     }
 
     /** Understands words that ask for nothing. */

@@ -13,6 +13,8 @@ final class ProcessorWords implements MailRule {
 
     private static final Pattern CHIPS_WITH_CORES = Forms.of("processor.chips-with-cores");
     private static final Pattern PRODUCT = Forms.of("processor.product");
+    private static final Pattern NAMED_PRODUCT = Forms.of("processor.named-product");
+    private static final Pattern SOCKETS_WITH_CORES = Forms.of("processor.sockets-with-cores");
     private static final Pattern CHIP_OF_CORES = Forms.of("processor.chip-of-cores");
     private static final Pattern NAMED_SOCKETS = Forms.of("processor.named-sockets");
     private static final Pattern SOCKETS_COUNTED = Forms.of("processor.sockets-counted");
@@ -49,6 +51,11 @@ final class ProcessorWords implements MailRule {
         });
         passage.each(CHIPS_WITH_CORES, hit -> product(hit, hit.has("one") ? BigDecimal.ONE : hit.number("n"), findings));
         passage.each(PRODUCT, hit -> product(hit, hit.number("n"), findings));
+        passage.each(NAMED_PRODUCT, hit -> product(hit, new BigDecimal(SOCKETS.get(hit.group("word"))), findings));
+        passage.each(SOCKETS_WITH_CORES, hit -> {
+            hit.take();
+            findings.unread(hit.at(), hit.words(), "so many cores in all, or in each processor?");
+        });
         passage.each(CHIP_OF_CORES, hit -> {
             hit.take();
             findings.unread(hit.at(), hit.words(), "how many of these processors?");

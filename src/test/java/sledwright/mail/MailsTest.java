@@ -104,10 +104,49 @@ class MailsTest {
         "32 threads | 32 threads | threads are no wish; how many cores?",
         "at most 16 cores | at most 16 cores | there is no wish for the most cores",
         "3 GHz | 3 GHz | the base clock, or the clock with all cores busy?",
+        "480-960 GB SSD in RAID 1 | 480-960 GB SSD | which capacity?",
+        "480 to 960 GB | 480 to 960 GB | of memory, or of drives?",
+        "2.048 to 4.096 GB RAM | 2.048 to 4.096 GB RAM | does the point divide thousands?",
+        "64 GB RAM, budget 450 EUR including 19 % tax | budget 450 EUR including 19 % tax | the shop's tax is another; what is the most before tax?",
+        "dual socket 12-core, 64 GB RAM | dual socket 12-core | so many cores in all, or in each processor?",
+        "16 cores per server, 2 servers per rack, 3 racks, 64 GB | 2 servers per rack | how many machines in all?",
+        "3 racks with 2 servers each, at most 900 EUR each | at most 900 EUR each | of how many machines?",
         "use QQ7-4410 | QQ7-4410 | no part of the catalogue has this number"})
     void whatIsInDoubtIsAskedAndNotGuessed(String mail, String words, String why) {
         MailReading reading = read(mail);
         assertThat(reading.unread()).as(reading.toString()).anyMatch(unread -> unread.words().contains(words) && unread.why().startsWith(why));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "8 cores, 64-128 GB RAM | require.cores = 8, require.memory_gb = 64",
+        "8 cores, 64 to 128 GB | require.cores = 8, require.memory_gb = 64",
+        "memory: 512 GB to 1 TB | require.memory_gb = 512",
+        "between 64 GB and sixty-four GB of memory | require.memory_gb = 64",
+        "sixty-four GB RAM | require.memory_gb = 64",
+        "EUR 450 incl. 20% VAT each, 3 servers | limit.price_with_tax = 1350, machines = 3",
+        "budget 450 EUR (incl. VAT) | limit.price_with_tax = 450",
+        "at most 450 EUR, VAT included | limit.price_with_tax = 450",
+        "at most 450 EUR plus 20% VAT | limit.price = 450",
+        "budget 1.500,00 EUR | limit.price = 1500",
+        "dual 12-core, 64 GB RAM | require.cores = 24, require.memory_gb = 64, require.processors = 2",
+        "6 servers in 2 racks | machines = 6"})
+    void whatLooksLikeSomethingElseIsReadAsItIsMeant(String mail, String wishes) {
+        assertThat(WrittenMail.found(read(mail))).as(mail).containsExactly(wishes.split(", "));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"8 cores 32 GB RAM 2x 480GB SSD RAID 1 | 480 | 1", "8 cores\t32GB ram\t1x 500GB ssd | 500 | 0"})
+    void drivesBehindTheMemoryAreNoModules(String mail, String usable, String level) {
+        assertThat(read(mail).wishes()).extracting(wish -> wish.key() + "=" + wish.value())
+                .contains("require.memory_gb=32", "require.storage.0.usable_gb=" + usable, "require.storage.0.level=" + level);
+        assertThat(read(mail).unread()).isEmpty();
+    }
+
+    @Test
+    void theThousandsOfAnAmountWithCentsAreNotAskedAbout() {
+        assertThat(read("at most 1.500,00 EUR").unread()).isEmpty();
+        assertThat(read("at most 1.500 EUR").unread()).extracting(UnreadWords::why).containsExactly("does the point divide thousands?");
     }
 
     @Test
