@@ -106,7 +106,8 @@ final class MemoryWords implements MailRule {
             findings.unread(hit.at(), hit.words(), "does the point divide thousands?");
         } else {
             boolean tb = hit.group("u").startsWith("t");
-            findings.wish(KEY, Numerals.plain(gb(hit.group("u"), hit.number(group))), hit.at(), hit.words(), tb ? "1 TB is 1024 GB of memory" : "");
+            findings.wish(KEY, Numerals.plain(gb(hit.group("u"), hit.number(group))), hit.at(), hit.words(),
+                    tb ? "1 TB is 1024 GB of memory" : "");
         }
     }
 

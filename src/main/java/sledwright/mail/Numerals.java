@@ -27,7 +27,8 @@ final class Numerals {
     private static final String BELOW_HUNDRED = "(?:(?:" + String.join("|", TENS.keySet()) + ")(?:[- ]" + ONES + ")?|" + ONES + ")";
     private static final String IN_WORDS = "(?:(?:a|" + ONES + ") hundred(?:(?: and)? " + BELOW_HUNDRED + ")?|(?:a|" + BELOW_HUNDRED
             + ") thousand(?: " + ONES + " hundred)?|(?:half )?a dozen|" + BELOW_HUNDRED + ")";
-    private static final String IN_FIGURES = "(?:\\d{1,3}(?:\\.\\d{3}){1,3},\\d{1,2}(?!\\d)|\\d{1,3}(?:,\\d{3}){1,3}(?:\\.\\d{1,6})?|\\d{1,9}(?:[.,]\\d{1,6})?)(?:k(?!\\p{L}))?";
+    private static final String IN_FIGURES = "(?:\\d{1,3}(?:\\.\\d{3}){1,3},\\d{1,2}(?!\\d)"
+            + "|\\d{1,3}(?:,\\d{3}){1,3}(?:\\.\\d{1,6})?|\\d{1,9}(?:[.,]\\d{1,6})?)(?:k(?!\\p{L}))?";
 
     /** A number stands by itself, or behind the x of a product. */
     static final String NUMBER = "(?:(?<![\\p{L}\\p{N}.,&&[^x]])" + IN_FIGURES + "(?![\\d])|\\b" + IN_WORDS + "\\b)";
