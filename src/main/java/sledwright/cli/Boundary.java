@@ -1,6 +1,8 @@
 package sledwright.cli;
 
 import java.io.PrintWriter;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -11,6 +13,10 @@ import sledwright.input.Visible;
 
 /** Turns whatever ended a run early into messages and an exit code. */
 final class Boundary {
+
+    private static final Pattern TYPE = Pattern.compile("(?<said>.*: )'(?<given>.*)' is not an? (?<type>int|long|double|boolean)",
+            Pattern.DOTALL);
+    private static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]+");
 
     private final PrintWriter err;
     private final boolean verbose;
@@ -27,10 +33,24 @@ final class Boundary {
     int usage(ParameterException wrong) {
         CommandLine command = wrong.getCommandLine();
         String name = command.getCommandSpec().qualifiedName();
-        err.println(name + ": " + Visible.lines(wrong.getMessage()));
+        err.println(name + ": " + Visible.lines(plain(wrong.getMessage())));
         UnmatchedArgumentException.printSuggestions(wrong, err);
         err.println("Try '" + name + " --help'.");
         return ExitCode.USAGE;
+    }
+
+    /** What the parser says of a value, without the types of the program. */
+    private static String plain(String message) {
+        Matcher type = TYPE.matcher(message);
+        if (!type.matches()) {
+            return message;
+        }
+        String given = type.group("given");
+        return type.group("said") + switch (type.group("type")) {
+            case "boolean" -> "it takes no value, and '%s' is given".formatted(given);
+            case "int", "long" -> "'%s' is %s".formatted(given, WHOLE.matcher(given).matches() ? "out of range" : "not a whole number");
+            default -> "'%s' is not a number".formatted(given);
+        };
     }
 
     /** A run that ended in an exception or error. */

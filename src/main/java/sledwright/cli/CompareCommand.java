@@ -2,9 +2,12 @@ package sledwright.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -14,6 +17,8 @@ import sledwright.desk.view.Audience;
 import sledwright.desk.view.CompareAnswer;
 import sledwright.desk.view.CompareView;
 import sledwright.desk.view.ForCustomers;
+import sledwright.input.Fault;
+import sledwright.input.FaultsException;
 import sledwright.report.compare.CompareLetter;
 import sledwright.report.compare.ComparePage;
 import sledwright.report.compare.CompareSheets;
@@ -82,9 +87,7 @@ final class CompareCommand extends ResultCommand {
     public Integer call() {
         Output output = shared().output(Format.HTML, Format.SVG, Format.XLSX);
         Audience audience = readership.of(shared().format());
-        CompareAnswer answer = Replies.answer(shared().desk().compare(shared().request(file, "quote", sets),
-                new CompareQuestion(allSets(), figures, costs, platforms, byPlatform, together == null ? OptionalDouble.empty()
-                : OptionalDouble.of(together)), shared().terms()));
+        CompareAnswer answer = answer();
         if (readership.refuses(answer.view().day(), audience, shared().terminal())) {
             return ExitCode.NO_VALID_BUILD;
         }
@@ -97,11 +100,31 @@ final class CompareCommand extends ResultCommand {
         return view.isImpossible() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }
 
-    private List<String> allSets() {
+    private CompareAnswer answer() {
+        Map<String, String> energy = energy();
         List<String> all = new ArrayList<>(sets);
-        Optional.ofNullable(years).ifPresent(given -> all.add("energy.years=" + given));
-        Optional.ofNullable(pricePerKwh).ifPresent(given -> all.add("energy.price_per_kwh=" + given));
-        Optional.ofNullable(duty).ifPresent(given -> all.add("energy.duty=" + given));
-        return all;
+        all.addAll(energy.keySet());
+        try {
+            return Replies.answer(shared().desk().compare(shared().request(file, "quote", sets), new CompareQuestion(all, figures, costs,
+                    platforms, byPlatform, together == null ? OptionalDouble.empty() : OptionalDouble.of(together)), shared().terms()));
+        } catch (FaultsException wrong) {
+            // What was typed here is named as it was typed; where nothing else is wrong, the command line is.
+            List<Fault> faults = wrong.faults().stream().map(fault -> new Fault(energy.entrySet().stream()
+                    .filter(option -> fault.file().equals("--set " + option.getKey())).map(Map.Entry::getValue).findFirst()
+                    .orElse(fault.file()), fault.line(), fault.message(), fault.value())).toList();
+            if (faults.stream().allMatch(fault -> energy.containsValue(fault.file()))) {
+                throw new UsageException(faults.stream().map(Fault::toString).collect(Collectors.joining("\n")));
+            }
+            throw new FaultsException(faults);
+        }
+    }
+
+    /** What the options of energy set, and how they were typed. */
+    private Map<String, String> energy() {
+        Map<String, String> energy = new LinkedHashMap<>();
+        Optional.ofNullable(years).ifPresent(given -> energy.put("energy.years=" + given, "--years " + given));
+        Optional.ofNullable(pricePerKwh).ifPresent(given -> energy.put("energy.price_per_kwh=" + given, "--price-per-kwh " + given));
+        Optional.ofNullable(duty).ifPresent(given -> energy.put("energy.duty=" + given, "--duty " + given));
+        return energy;
     }
 }

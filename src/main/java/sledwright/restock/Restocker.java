@@ -60,7 +60,7 @@ public final class Restocker {
         this.deadline = deadline;
         this.progress = progress;
         shelves = new Shelves(catalog, request);
-        progress.accept("searching builds for %s classes of orders".formatted(request.classes().size()));
+        progress.accept("searching builds for %s of orders".formatted(Numbers.counted(request.classes().size(), "class", "classes")));
         choices = new Choices(shelves, deadline);
         List<Course> drawn = Courses.draw(request, (1 + FURTHER) * request.samples(), 2 * seed + 1);
         made = drawn.subList(0, request.samples());

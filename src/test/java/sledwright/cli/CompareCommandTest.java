@@ -157,7 +157,10 @@ class CompareCommandTest {
         assertThat(Run.of("compare", FILE, "--together", "-1").err()).contains("--together -1.0 must be a share from 0 to 10");
         assertThat(Run.of("compare", FILE, "--format", "pdf").err()).contains("--format pdf is not written by this command");
         Run years = Run.of("compare", FILE, "--years", "many");
-        assertThat(years.code()).isEqualTo(ExitCode.INPUT_FAULT);
-        assertThat(years.err()).contains("--set energy.years=many: energy.years \"many\"", "energy.price_per_kwh is missing");
+        assertThat(years.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(years.err()).isEqualTo("sledwright: --years many: energy.years \"many\": must be a number\n--years many: energy.price_per_kwh is missing\n");
+        Run both = Run.of("compare", FILE, "--years", "4", "--price-per-kwh", "-1", "--set", "require.cores=few");
+        assertThat(both.code()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(both.err()).contains("--price-per-kwh -1: energy.price_per_kwh \"-1\": must be from 0", "--set require.cores=few: require.cores \"few\"");
     }
 }
