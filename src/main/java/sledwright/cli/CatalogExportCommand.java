@@ -32,7 +32,7 @@ final class CatalogExportCommand extends ResultCommand {
 
     @Override
     public Integer call() {
-        Output output = shared().output(Format.XLSX);
+        Output output = shared().outputWhereTextIs(Format.CSV, Format.XLSX);
         TableExport export = Replies.answer(CatalogDesk.export(shared().folder(folder, "DIR"), table));
         output.write(Renderings.of(screen -> export.csv(), () -> TableSheet.json(export), export::csv)
                 .andBytes(Format.XLSX, () -> TableSheet.workbook(export)));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -33,6 +34,21 @@ final class Output {
                     .formatted(format, written.stream().sorted().map(Format::toString).collect(Collectors.joining(", "))));
         }
         return new Output(terminal, format, file.map(Output::writable), colour);
+    }
+
+    /**
+     * Somebody who opens a file with that ending expects what it stands for.
+     *
+     * @throws UsageException when the file's name ends as another format does
+     */
+    static void requireEnding(Path file, Format format, Set<Format> written) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        for (Format meant : Format.values()) {
+            if (meant != format && meant != Format.TEXT && name.endsWith("." + meant)) {
+                throw new UsageException("--output %s would be written as %s.\nMaybe %s.".formatted(file, format,
+                        written.contains(meant) ? "add --format " + meant : "choose another ending: this command does not write " + meant));
+            }
+        }
     }
 
     /** The file behind a name: what a link points to, so that the link stays. */

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -77,7 +78,16 @@ final class SharedOptions {
 
     /** Where the result goes, found able to take it before any work is done; {@code beside} are formats that not all commands write. */
     Output output(Format... beside) {
-        return Output.open(terminal, format, Format.commonAnd(beside), Optional.ofNullable(output), colour);
+        return outputWhereTextIs(Format.TEXT, beside);
+    }
+
+    /** The same of a command whose text is at the same time of another format. */
+    Output outputWhereTextIs(Format text, Format... beside) {
+        Set<Format> written = Format.commonAnd(beside);
+        if (output != null && !command.commandLine().getParseResult().hasMatchedOption("--format")) {
+            Output.requireEnding(output, text, written);
+        }
+        return Output.open(terminal, format, written, Optional.ofNullable(output), colour);
     }
 
     /** What the result is written as. */

@@ -36,6 +36,22 @@ class OutputTest {
         assertThat(names()).containsExactly("shop.json");
     }
 
+    /** Nobody finds plain text in a document; whoever asks for it by name gets it. */
+    @Test
+    void aFileThatIsCalledAsAFormatIsHasNoOther() throws IOException {
+        for (String ending : List.of("pdf", "html", "json", "CSV", "eml")) {
+            Path file = folder.resolve("offer." + ending);
+            Run run = Run.of("quote", "scenarios/render-node.yaml", "--output", file.toString());
+            assertThat(run).isEqualTo(new Run(ExitCode.USAGE, "", "sledwright: --output %s would be written as text.\nMaybe add --format %s.\n".formatted(file, ending.toLowerCase())));
+        }
+        assertThat(Run.of("quote", "scenarios/render-node.yaml", "-o", folder.resolve("x.xlsx").toString()).err())
+                .endsWith("Maybe choose another ending: this command does not write xlsx.\n");
+        assertThat(names()).isEmpty();
+        assertThat(Run.of("catalog", SHOP, "--format", "text", "-o", folder.resolve("shop.json").toString()).code()).isEqualTo(ExitCode.DONE);
+        assertThat(Run.of("catalog", "export", SHOP, "--as", "offers", "-o", folder.resolve("offers.csv").toString()).code()).isEqualTo(ExitCode.DONE);
+        assertThat(Run.of("catalog", "export", SHOP, "--as", "offers", "-o", folder.resolve("offers.xlsx").toString()).err()).contains("would be written as csv", "Maybe add --format xlsx");
+    }
+
     @Test
     void anInvalidBuildIsAResultToo() throws IOException {
         Path file = folder.resolve("verdict.txt");
