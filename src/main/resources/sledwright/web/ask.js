@@ -463,10 +463,13 @@ function $$attributes(button) {
 }
 
 function apply([key, name, from, to]) {
-  if (key === 'require.storage' || key === 'require.cards') {
-    const sub = key === 'require.storage' ? 'usable_gb' : 'count';
-    const owner = [...wishes].find(([path, value]) => path.startsWith(key + '.') && value === name && /\.(name|sku|kind)$/.test(path));
-    const id = owner ? owner[0].replace(/\.[^.]*$/, '') : `${key}.0`;
+  const spares = key === 'require.storage.hot_spares';
+  if (spares || key === 'require.storage' || key === 'require.cards') {
+    const section = spares ? 'require.storage' : key;
+    const sub = spares ? 'hot_spares' : key === 'require.storage' ? 'usable_gb' : 'count';
+    const owner = [...wishes].find(([path, value]) => path.startsWith(section + '.') && value === name && /\.(name|sku|kind)$/.test(path));
+    const id = owner ? owner[0].replace(/\.[^.]*$/, '') : `${section}.0`;
+    if (spares) { wishes.set(`${id}.${sub}`, to); return; }
     if (to !== '' && to !== '0') { wishes.set(`${id}.${sub}`, to); return; }
     for (const path of [...wishes.keys()]) { if (path.startsWith(id + '.')) { wishes.delete(path); } }
   } else if (key === 'extras') {

@@ -156,6 +156,8 @@ class UpgradeConflictsAgainstBruteForceTest {
             case "require.storage" -> one.with(one.request().withEquipment(new Equipment(before.volumes().stream()
                     .filter(wish -> !to.isEmpty() || !wish.name().equals(name)).map(wish -> wish.name().equals(name) ? wish.with(Double.parseDouble(to)) : wish)
                     .toList(), before.cards(), before.extras(), before.enclosure())));
+            case "require.storage.hot_spares" -> one.with(one.request().withEquipment(new Equipment(before.volumes().stream()
+                    .map(wish -> wish.name().equals(name) ? wish.withHotSpares(Integer.parseInt(to)) : wish).toList(), before.cards(), before.extras(), before.enclosure())));
             case "require.cards" -> one.with(one.request().withEquipment(new Equipment(before.volumes(), to.isEmpty() ? List.of()
                     : before.cards().stream().map(wish -> wish.with(Integer.parseInt(to))).toList(), before.extras(), before.enclosure())));
             case "extras" -> {

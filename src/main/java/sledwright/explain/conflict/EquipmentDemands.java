@@ -1,6 +1,7 @@
 package sledwright.explain.conflict;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import sledwright.domain.Drive;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
 import sledwright.domain.Part;
+import sledwright.domain.RaidLevel;
 import sledwright.domain.VolumeWish;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
@@ -37,8 +39,8 @@ public final class EquipmentDemands {
     }
 
     /**
-     * Each volume, entry of cards and extra by itself, and the enclosure of a sled. What may bring a part that is held beyond question
-     * into a build is none: without it nothing could be held.
+     * Each volume, its hot spares, entry of cards and extra by itself, and the enclosure of a sled. What may bring a part that is held
+     * beyond question into a build is none: without it nothing could be held.
      */
     static Stream<Demand> of(WhatIf terms, Catalog catalog) {
         Equipment asked = terms.request().equipment();
@@ -47,11 +49,13 @@ public final class EquipmentDemands {
                 .anyMatch(slot -> slot.riser().isPresent() && slot.riser().equals(terms.held()));
         boolean housing = asked.enclosure() == EnclosureFrom.NEW && !catalog.enclosures().isEmpty()
                 && catalog.enclosures().stream().noneMatch(enclosure -> terms.held().filter(enclosure::lists).isPresent());
+        Stream<Demand> spares = asked.volumes().stream().filter(wish -> !isRiser && wish.hotSpares() > 0).map(EquipmentDemands::spares);
         Stream<Demand> volumes = asked.volumes().stream().filter(wish -> !isRiser)
                 .map(wish -> volume(wish, !(held.orElse(null) instanceof Drive drive && wish.takes(drive.likeness()))));
         Stream<Demand> cards = asked.cards().stream()
                 .filter(wish -> !isRiser && !(held.orElse(null) instanceof Card card && wish.takes(card))).map(EquipmentDemands::cards);
-        return Stream.of(volumes, cards, extras(terms), housing ? Stream.of(enclosure()) : Stream.<Demand>of()).flatMap(demands -> demands);
+        return Stream.of(spares, volumes, cards, extras(terms), housing ? Stream.of(enclosure()) : Stream.<Demand>of())
+                .flatMap(demands -> demands);
     }
 
     /** Each extra by itself. */
@@ -64,9 +68,37 @@ public final class EquipmentDemands {
     /** @param dispensable whether one could do without it; otherwise only its size is asked for */
     private static Demand volume(VolumeWish wish, boolean dispensable) {
         return new Demand(StorageCapacity.KEY, Optional.of(wish.name()), Numbers.plain(wish.usableGb()).toString(),
-                Sentence.of("volume %s of %s GB at level %s", wish.name(), Numbers.plain(wish.usableGb()), wish.level().label()),
+                words(wish),
                 terms -> dispensable ? with(terms, others(terms, wish), terms.request().equipment().cards()) : asking(terms, wish, 0),
                 (terms, oracle) -> smaller(wish, terms, oracle));
+    }
+
+    private static Sentence words(VolumeWish wish) {
+        return wish.drives().isEmpty()
+                ? Sentence.of("volume %s of %s GB at level %s", wish.name(), Numbers.plain(wish.usableGb()), wish.level().label())
+                : Sentence.of("volume %s of %s GB at level %s on %s drives", wish.name(), Numbers.plain(wish.usableGb()),
+                wish.level().label(), wish.drives());
+    }
+
+    /** A volume may do with fewer hot spares or none, where it could not be had with all of them. */
+    private static Demand spares(VolumeWish wish) {
+        int asked = wish.hotSpares();
+        Sentence words = asked == 1 ? Sentence.of("a hot spare for volume %s", wish.name())
+                : Sentence.of("%s hot spares for volume %s", asked, wish.name());
+        return new Demand(StorageCapacity.SPARES_KEY, Optional.of(wish.name()), String.valueOf(asked), words,
+                terms -> sparing(terms, wish, 0), (terms, oracle) -> fewer(asked, number -> sparing(terms, wish, number), oracle)
+                .map(most -> new Concession(sparing(terms, wish, most), String.valueOf(most),
+                        Sentence.of("volume %s has %s of %s hot spares at most", wish.name(), most, asked),
+                        Sentence.of("take %s hot spares instead of %s for volume %s", most, asked, wish.name())))
+                .orElseGet(() -> new Concession(sparing(terms, wish, 0), "0",
+                        Sentence.of("no hot spare can be had for volume %s", wish.name()),
+                        Sentence.of("do without hot spares for volume %s", wish.name()))));
+    }
+
+    private static WhatIf sparing(WhatIf terms, VolumeWish wish, int number) {
+        return with(terms, terms.request().equipment().volumes().stream()
+                .map(other -> other.name().equals(wish.name()) ? other.withHotSpares(number) : other).toList(),
+                terms.request().equipment().cards());
     }
 
     private static List<VolumeWish> others(WhatIf terms, VolumeWish wish) {
@@ -80,13 +112,24 @@ public final class EquipmentDemands {
                 .map(most -> new Concession(asking(terms, wish, most), Numbers.plain(most).toString(),
                         Sentence.of("volume %s reaches %s GB at most", wish.name(), Numbers.plain(most)),
                         Sentence.of("lower volume %s from %s to %s GB", wish.name(), Numbers.plain(wish.usableGb()), Numbers.plain(most))))
-                .orElseGet(() -> new Concession(terms, "", Sentence.of("no volume %s can be had", wish.name()),
-                        Sentence.of("do without volume %s", wish.name())));
+                .orElseGet(() -> new Concession(terms, "", none(wish, terms, oracle), Sentence.of("do without volume %s", wish.name())));
+    }
+
+    /** Where no size is possible, the level may be what is missing. */
+    private static Sentence none(VolumeWish wish, WhatIf terms, Oracle oracle) {
+        return Arrays.stream(RaidLevel.values()).filter(level -> level != wish.level() && level != RaidLevel.LEVEL_0)
+                .filter(level -> oracle.isPossible(instead(terms, wish, wish.at(level))))
+                .findFirst().map(level -> Sentence.of("no volume %s can be had at level %s, but one at level %s", wish.name(),
+                wish.level().label(), level.label())).orElseGet(() -> Sentence.of("no volume %s can be had", wish.name()));
     }
 
     /** The terms on which a volume is asked to hold so much. */
     public static WhatIf asking(WhatIf terms, VolumeWish wish, double gb) {
-        return with(terms, more(others(terms, wish), wish.with(gb)), terms.request().equipment().cards());
+        return instead(terms, wish, wish.with(gb));
+    }
+
+    private static WhatIf instead(WhatIf terms, VolumeWish wish, VolumeWish other) {
+        return with(terms, more(others(terms, wish), other), terms.request().equipment().cards());
     }
 
     /** What drives of the catalogue come to below a given number of GB, the greatest first. */

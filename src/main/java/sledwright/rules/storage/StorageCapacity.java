@@ -21,9 +21,12 @@ public final class StorageCapacity extends Rule<Machine> {
     /** The key of a request that it holds a build to. */
     public static final String KEY = "require.storage";
 
+    /** What of a volume can be given up by itself. */
+    public static final String SPARES_KEY = "require.storage.hot_spares";
+
     public StorageCapacity() {
         super(ID, "Every volume that the request asks for is there: as large, at its level, of the kind and interface asked for, with"
-                + " its hot spares.", KEY);
+                + " its hot spares.", KEY, SPARES_KEY);
     }
 
     /** Whether a given number of data drives are large enough. */

@@ -134,6 +134,17 @@ class AskPageTest {
     }
 
     @Test
+    void hotSparesAreGivenUpByAClickWhileTheirVolumeStays(Browser browser) {
+        String volume = "require.storage.0.";
+        browser.visit(Servers.demo().address() + "#platforms=LAPWING-R2&require.cores=8&require.memory_gb=32&" + volume + "name=s&" + volume + "usable_gb=400&"
+                + volume + "level=1&" + volume + "kind=ssd&" + volume + "hot_spares=1").until("document.querySelector('.way')");
+        browser.ask("[...document.querySelectorAll('.way')].find(way => way.textContent.startsWith('Do without hot spares for volume s')).click()");
+        browser.until(ANSWERED);
+        assertThat(sum(browser)).isEqualTo("\u20ac287.68");
+        assertThat(address(browser)).contains(volume + "hot_spares=0", volume + "usable_gb=400");
+    }
+
+    @Test
     void anyPartIsAskedAboutDemandedOrLeftOut(Browser browser) {
         browser.visit(PLAIN).until(ANSWERED).type("#part", "H2-16").press(Keys.ENTER);
         browser.until("document.querySelector('.about')");
