@@ -95,7 +95,7 @@ class QuoteDocumentTest {
 
     /** What a page shows, entities resolved and lines joined. */
     private static String shown(String html) {
-        return html.replaceAll("(?s)<style>.*?</style>", "").replaceAll("<[^>]+>", " ").replace("&lt;", "<").replace("&gt;", ">").replace("&quot;", "\"")
+        return html.replaceAll("(?s)<style>.*?</style>", "").replace("<wbr/>", "").replaceAll("<[^>]+>", " ").replace("&lt;", "<").replace("&gt;", ">").replace("&quot;", "\"")
                 .replace("&#39;", "'").replace("&amp;", "&").replaceAll("[\\s\u00a0]+", " ");
     }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
 
@@ -35,7 +36,21 @@ final class PartsMatrix {
 
     /** As many tables as the options need. */
     static List<Part> of(Offer offer, Wording words) {
-        return SideBySide.sheets(offer.options()).stream().map(some -> new PartsMatrix(words, some).part()).toList();
+        return Sheet.split(offer.options(), some -> new PartsMatrix(words, some).part(), PartsMatrix::width);
+    }
+
+    /** The least width of a table. */
+    private static double width(Part part) {
+        double parts = part.rows().stream().mapToDouble(row -> Math.max(Sheet.strong(row.sku()), Sheet.cell(row.name()))).max().orElse(0);
+        double conditions = part.rows().stream().mapToDouble(row -> Sheet.cell(row.condition())).max().orElse(0);
+        double prices = part.rows().stream().mapToDouble(row -> Sheet.whole(row.each())).max().orElse(0);
+        List<List<SideBySide.Cell>> cells = Stream.concat(part.rows().stream().map(Row::units), part.sums().stream().map(Sum::amounts))
+                .toList();
+        double options = 0;
+        for (int option = 0; option < part.heads().size(); option++) {
+            options += Sheet.column(part.heads().get(option), cells, option, Sheet::whole);
+        }
+        return parts + conditions + prices + options;
     }
 
     private Part part() {

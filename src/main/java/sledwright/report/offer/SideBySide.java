@@ -22,8 +22,6 @@ import sledwright.rules.target.Target;
 /** The options in columns beside what was asked for. */
 public final class SideBySide {
 
-    /** How many columns a sheet of paper holds. */
-    private static final int MOST_COLUMNS = 5;
     /** Characters of a label that stay on one line. */
     private static final int LONGEST_UNBROKEN = 18;
 
@@ -61,16 +59,19 @@ public final class SideBySide {
 
     /** As many tables as the options need. */
     static List<Part> of(Offer offer, Wording words, Audience audience) {
-        return sheets(offer.options()).stream().map(some -> new SideBySide(offer, words, some).part(audience)).toList();
+        return Sheet.split(offer.options(), some -> new SideBySide(offer, words, some).part(audience), SideBySide::width);
     }
 
-    /** The options in groups that fit side by side. */
-    static List<List<Option>> sheets(List<Option> options) {
-        List<List<Option>> sheets = new ArrayList<>();
-        for (int from = 0; from < options.size(); from += MOST_COLUMNS) {
-            sheets.add(options.subList(from, Math.min(options.size(), from + MOST_COLUMNS)));
+    /** The least width of a table. */
+    private static double width(Part part) {
+        double labels = part.rows().stream().mapToDouble(row -> Sheet.cell(row.label())).max().orElse(0);
+        double asked = part.asks() ? part.rows().stream().mapToDouble(row -> Sheet.cell(row.asked())).max().orElse(0) : 0;
+        double cells = 0;
+        for (int option = 0; option < part.heads().size(); option++) {
+            cells += Sheet.column(part.heads().get(option), part.rows().stream().map(Row::cells).toList(), option,
+                    Sheet::cell);
         }
-        return List.copyOf(sheets);
+        return labels + asked + cells;
     }
 
     private Part part(Audience audience) {

@@ -56,7 +56,7 @@ public final class Pages {
         all.put("head", head);
         all.put("style", new Markup(STYLE));
         all.put("paper", new Markup(paper(head)));
-        return filled(template, all);
+        return LongWords.breakable(filled(template, all));
     }
 
     /** A template with what it shows, such as a drawing. */

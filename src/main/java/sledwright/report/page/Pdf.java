@@ -40,6 +40,7 @@ public final class Pdf {
         builder.withHtmlContent(html, null);
         builder.withProducer("Sledwright");
         builder.usePdfUaAccessibility(true);
+        builder.useUnicodeLineBreaker(new LineBreaks());
         boolean drawn = html.contains("<svg");
         Set<FSFontUseCase> used = drawn ? EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG) : EnumSet.of(FSFontUseCase.DOCUMENT);
         builder.useFont(() -> Pdf.class.getResourceAsStream("fonts/NotoSans-Regular.ttf"), FAMILY, 400, FontStyle.NORMAL, true, used);
@@ -67,6 +68,7 @@ public final class Pdf {
     /** Adds what a PDF needs stated separately: what the page holds, and what each drawing shows. */
     private static void complete(Document page, PageHead head) {
         removeWhatOnlyScreensRead(page);
+        joinWords(page);
         Element subject = page.createElement("meta");
         subject.setAttribute("name", "subject");
         subject.setAttribute("content", Harmless.text(head.subject()));
@@ -76,6 +78,15 @@ public final class Pdf {
             Element drawing = (Element) drawings.item(i);
             drawing.setAttribute("alt", drawing.getAttribute("aria-label"));
         }
+    }
+
+    /** Paper breaks long words where its columns ask for it; see {@link LineBreaks}. */
+    private static void joinWords(Document page) {
+        NodeList breaks = page.getElementsByTagName("wbr");
+        for (int i = breaks.getLength() - 1; i >= 0; i--) {
+            breaks.item(i).getParentNode().removeChild(breaks.item(i));
+        }
+        page.normalize();
     }
 
     /** Every key that is not known would be kept as one of the document's own. */

@@ -126,6 +126,8 @@ class OfferTest {
     @Test
     void moreOptionsThanFitStandInSeveralTables() {
         Offer.Option option = offer(Answers.proved(), Answers.SHOP).options().get(0);
-        assertThat(SideBySide.sheets(Collections.nCopies(11, option))).extracting(List::size).containsExactly(5, 5, 1);
+        assertThat(Sheet.split(Collections.nCopies(11, option), List::size, number -> 0)).containsExactly(4, 4, 3);
+        assertThat(Sheet.split(Collections.nCopies(5, option), List::size, number -> 15.0 * number)).containsExactly(3, 2);
+        assertThat(Sheet.split(Collections.nCopies(2, option), List::size, number -> 100)).containsExactly(1, 1);
     }
 }
