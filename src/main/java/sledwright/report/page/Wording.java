@@ -40,14 +40,10 @@ public final class Wording implements Manner {
         // Digits that the fonts of documents have, whatever the locale.
         locale = new Locale.Builder().setLocale(wanted).setUnicodeLocaleKeyword("nu", "latn").build();
         this.phrases = phrases;
-        money = NumberFormat.getCurrencyInstance(locale);
-        money.setCurrency(currency);
-        money.setMinimumFractionDigits(Math.max(0, currency.getDefaultFractionDigits()));
-        money.setMaximumFractionDigits(Math.max(0, currency.getDefaultFractionDigits()));
+        money = MoneyFormat.of(locale, currency);
         figures = NumberFormat.getNumberInstance(locale);
         figures.setMaximumFractionDigits(MOST_DECIMALS);
         figures.setRoundingMode(RoundingMode.HALF_UP);
-        money.setRoundingMode(RoundingMode.HALF_UP);
     }
 
     /** As a shop writes them. */
@@ -119,7 +115,7 @@ public final class Wording implements Manner {
 
     /** An amount in units of the currency, with the currency. */
     public String money(BigDecimal amount) {
-        return money.format(amount);
+        return MoneyFormat.withoutMarks(money.format(amount));
     }
 
     @Override
@@ -155,7 +151,7 @@ public final class Wording implements Manner {
     private static String format(NumberFormat figures, BigDecimal figure) {
         NumberFormat format = (NumberFormat) figures.clone();
         format.setGroupingUsed(figure.abs().compareTo(FIVE_DIGITS) >= 0);
-        return format.format(figure);
+        return MoneyFormat.withoutMarks(format.format(figure));
     }
 
     /** Such as {@code 31 March 2025}. */

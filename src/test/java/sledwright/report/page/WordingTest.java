@@ -32,6 +32,22 @@ class WordingTest {
         assertThat(of(locale, currency).money(amount)).isEqualTo(written);
     }
 
+    /** Neither sign is in the fonts of papers. */
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '"', value = {
+        "ja, JPY, 12001, \"JPY\u00a012,001\"",
+        "th-TH, THB, 12001, \"THB\u00a012,001.00\"",
+        "hy, AMD, 12001, \"12\u00a0001,00\u00a0AMD\"",
+        "bn-BD, BDT, 12001, \"12,001.00\u00a0BDT\"",
+        "fa-IR, IRR, 12001, \"IRR\u00a012,001.00\"",
+        "ar-EG, KWD, -120, \"-KWD\u00a0120.000\"",
+        "he-IL, ILS, -40218, \"-40,218.00\u00a0\u20aa\"",
+        "he-IL, ILS, 40218, \"40,218.00\u00a0\u20aa\""})
+    void amountsHaveOnlyLettersOfTheFonts(String locale, String currency, BigDecimal amount, String written) {
+        assertThat(of(locale, currency).money(amount)).isEqualTo(written);
+        assertThat(of(locale, currency).figure(-1.5)).hasSize(4);
+    }
+
     @Test
     void digitsAreThoseThatTheFontsHave() {
         assertThat(of("ar-EG", "EUR").money(new BigDecimal("1234.50"))).contains("1").doesNotContain("\u0661");
