@@ -58,13 +58,18 @@ public final class EquipmentWords {
     private String volume(Fitout fitout, Volume volume) {
         Drive one = volume.all().get(0);
         List<String> bays = fitout.seats().stream().filter(seat -> seat.volume().equals(volume.name())).map(Fitout.Seat::bay).toList();
-        String where = bays.size() == 1 ? words.say("bay.one", bays.get(0))
-                : words.say("bay.many", bays.get(0), bays.get(bays.size() - 1));
+        String where = bays.size() == 1 ? words.say("bay.one", whole(bays.get(0)))
+                : words.say("bay.many", whole(bays.get(0)), whole(bays.get(bays.size() - 1)));
         String link = "%s %s".formatted(one.kind().label().toUpperCase(Locale.ROOT), one.link().label());
         String usable = words.figure(volume.usableGb());
         return volume.hotSpares().isEmpty() ? words.say("volume.words", drives(volume), link, volume.level().label(), usable, where)
                 : words.say("volume.words.spares", drives(volume), link, words.counted(volume.hotSpares().size(), "spares"),
                         volume.level().label(), usable, where);
+    }
+
+    /** A bay on one line with its number. */
+    private static String whole(String bay) {
+        return bay.replace(' ', '\u00a0');
     }
 
     private String drives(Volume volume) {

@@ -7,6 +7,7 @@ import freemarker.template.SimpleScalar;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
 import java.util.Optional;
+import sledwright.report.text.Unbroken;
 
 /**
  * Hands values to templates: texts harmless and figures beside their units, an empty {@link Optional} as a missing value,

@@ -7,6 +7,7 @@ import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import sledwright.report.text.Unbroken;
 
 /** The letters that papers are set in: which there are, and how wide they are. */
 public final class PaperFont {

@@ -14,26 +14,26 @@ public final class Letter {
     /** Running text, an empty line before it. */
     public Letter paragraph(String words) {
         gap();
-        return fold(Paragraph.fold(plain(words), WIDTH));
+        return fold(Paragraph.fold(whole(words), WIDTH));
     }
 
     /** Lines as they are, an empty line before them. */
     public Letter lines(List<String> lines) {
         gap();
-        lines.forEach(line -> fold(Paragraph.fold(plain(line), WIDTH)));
+        lines.forEach(line -> fold(Paragraph.fold(whole(line), WIDTH)));
         return this;
     }
 
     /** Each behind a mark; no empty line before them. */
     public Letter items(String mark, List<String> items) {
-        items.forEach(item -> fold(Paragraph.item(mark, plain(item), WIDTH)));
+        items.forEach(item -> fold(Paragraph.item(mark, whole(item), WIDTH)));
         return this;
     }
 
     /** A table, an empty line before it. */
     public Letter table(TextTable table) {
         gap();
-        return fold(table.lines(WIDTH));
+        return fold(table.lines(WIDTH).stream().map(Visible::of).toList());
     }
 
     private void gap() {
@@ -47,9 +47,14 @@ public final class Letter {
         return this;
     }
 
-    /** Without signs that are not seen; blanks that do not break would be lost on the way to a mail. */
+    /** Figures on one line with their units; what is not seen becomes longer before lines are filled. */
+    private static String whole(String words) {
+        return Unbroken.text(Visible.of(words));
+    }
+
+    /** Blanks that do not break would be lost on the way to a mail. */
     private static String plain(String words) {
-        return Visible.of(words.replace('\u00a0', ' ').replace('\u202f', ' '));
+        return words.replace('\u00a0', ' ').replace('\u202f', ' ');
     }
 
     @Override

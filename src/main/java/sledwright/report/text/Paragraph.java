@@ -10,19 +10,25 @@ final class Paragraph {
     }
 
     /**
-     * The text in lines of at most {@code width} characters, broken at blanks, and within a word only where it must be; at least one line.
+     * The text in lines of at most {@code width} characters, broken at blanks, at those that should not break or within a word only where
+     * it must be; at least one line.
      */
     static List<String> fold(String text, int width) {
         List<String> lines = new ArrayList<>();
         String left = text.strip();
         while (left.length() > width) {
             int blank = left.lastIndexOf(' ', width);
-            int end = blank > 0 ? blank : width;
+            int end = blank > 0 ? blank : hard(left, width);
             lines.add(left.substring(0, end).stripTrailing());
-            left = left.substring(end).stripLeading();
+            left = left.substring(end).replaceFirst("^[\\s\u00a0\u202f]+", "");
         }
         lines.add(left);
         return lines;
+    }
+
+    private static int hard(String text, int width) {
+        int blank = Math.max(text.lastIndexOf('\u00a0', width), text.lastIndexOf('\u202f', width));
+        return blank > 0 ? blank : width;
     }
 
     /** The text behind a mark, its further lines indented as far. */

@@ -1,4 +1,4 @@
-package sledwright.report.page;
+package sledwright.report.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,9 +1,9 @@
-package sledwright.report.page;
+package sledwright.report.text;
 
 import java.util.regex.Pattern;
 
 /** Keeps a figure on one line with its unit, and a number of parts with what it counts: {@code 2133 MT/s}, {@code 8 x 32 GB}. */
-final class Unbroken {
+public final class Unbroken {
 
     private static final String NO_BREAK = "\u00a0";
     private static final String UNITS = "[KMGT]B(?:/s)?|MT/s|[MG]Hz|Gbit(?:/s)?|k?Wh?|V|\u00b0?C|K|mm?|ohm|%|[A-Z]{3}";
@@ -14,7 +14,7 @@ final class Unbroken {
     private Unbroken() {
     }
 
-    static String text(String text) {
+    public static String text(String text) {
         return BLANK.matcher(text).replaceAll(NO_BREAK);
     }
 }
