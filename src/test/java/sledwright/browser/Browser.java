@@ -196,6 +196,7 @@ public final class Browser implements CloseableResource, AutoCloseable {
 
     /** The document as the browser prints it, as PDF. */
     public byte[] printed() {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "", "features", List.of()));
         return Base64.getDecoder().decode((String) driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data"));
     }
 

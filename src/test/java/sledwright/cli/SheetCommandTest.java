@@ -28,6 +28,12 @@ class SheetCommandTest {
     }
 
     @Test
+    void fullChannelsStandOnOneLineEachOfAPlainScreen() {
+        assertThat(Run.of("sheet", "scenarios/rank-sparing-archive.yaml").out())
+                .contains("1A: 64 GB  1A1 (1) QM3L32-44-16 32 GB  1A2 (5) QM3L32-44-16 32 GB  1A3 empty\n1B: 64 GB");
+    }
+
+    @Test
     void everyFormat(@TempDir Path folder) throws IOException {
         assertThat(Run.of("sheet", BUILD).out()).startsWith("Bench sheet: build-valid\n");
         assertThat(Run.of("sheet", BUILD, "--format", "csv").out()).startsWith("sheet,machines,action,");

@@ -129,14 +129,15 @@ public final class SheetText {
         return table;
     }
 
+    /** Slots have what room there is: how many modules a channel holds is seen from them. */
     private static TextTable slots(BoardView board) {
-        TextTable table = new TextTable().column("channel", Fit.LEFT).column("holds", Fit.FLEXIBLE);
+        TextTable table = new TextTable().column("channel", Fit.LEFT);
         for (int position = 1; position <= board.slotsPerChannel(); position++) {
             table.column("slot " + position, Fit.FLEXIBLE);
         }
         board.sockets().stream().flatMap(socket -> socket.channels().stream()).forEach(channel -> {
-            List<String> cells = new ArrayList<>(List.of(channel.name(), channel.modules() == 0 ? ""
-                    : "%s: %s GB".formatted(channel.modules(), channel.capacityGb())));
+            List<String> cells = new ArrayList<>(List.of(channel.modules() == 0 ? channel.name()
+                    : "%s: %s GB".formatted(channel.name(), channel.capacityGb())));
             channel.slots().forEach(place -> cells.add(SheetWords.slot(place)));
             table.row(cells);
         });

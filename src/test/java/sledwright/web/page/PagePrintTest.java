@@ -1,0 +1,33 @@
+package sledwright.web.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import sledwright.browser.Browser;
+import sledwright.browser.InBrowser;
+
+/** The page on paper, by its style alone. */
+class PagePrintTest {
+
+    @Test
+    @InBrowser
+    void aSumStandsBelowAListAndNotOnEverySheet(Browser browser) throws IOException {
+        String style;
+        try (InputStream in = PagePrintTest.class.getResourceAsStream("/sledwright/web/ask.css")) {
+            style = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        String html = "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"/><title>parts</title><style>" + style + "</style></head><body><main>"
+                + "<table class=\"parts\"><thead><tr><th>Part</th></tr></thead><tbody>" + "<tr><td>RACK-1</td></tr>".repeat(120)
+                + "</tbody><tfoot><tr><th>Total 594.04</th></tr></tfoot></table></main></body></html>";
+        try (PDDocument printed = Loader.loadPDF(browser.show(html).printed())) {
+            assertThat(printed.getNumberOfPages()).isGreaterThan(2);
+            assertThat(new PDFTextStripper().getText(printed)).containsOnlyOnce("Total 594.04");
+        }
+    }
+}
