@@ -64,13 +64,13 @@ function make(id, wish) {
   for (const field of $$('[data-sub]', row)) { field.dataset.path = id + '.' + field.dataset.sub; }
   const fault = $('.fault', row);
   fault.id = 'fault-' + id;
-  for (const field of $$('input, select', row)) {
+  for (const field of $$('input, select, textarea', row)) {
     field.setAttribute('aria-describedby', fault.id);
     if (!field.id) { field.id = 'field-' + (field.dataset.path || field.dataset.list && field.dataset.list + '-' + field.value || id + '-' + Object.keys(field.dataset).join('-')); }
   }
   for (const label of $$('label', row)) {
     if (!$('input, select', label)) {
-      const field = label.nextElementSibling && (label.nextElementSibling.matches('input') ? label.nextElementSibling : $('input, select', label.nextElementSibling));
+      const field = label.nextElementSibling && (label.nextElementSibling.matches('input, textarea') ? label.nextElementSibling : $('input, select', label.nextElementSibling));
       if (field) { label.htmlFor = field.id; }
     }
   }
@@ -96,6 +96,8 @@ function show() {
       for (const box of $$('[data-list]', row)) { box.checked = value.includes(box.value); }
       const chips = $('[data-chips]', row);
       if (chips) { chips.replaceChildren(...value.map(sku => chip(key, sku))); }
+      const area = $('[data-lines]', row);
+      if (area) { put(area, value.join('\n')); }
     } else {
       const field = $$('[data-path]', row).find(each => each.dataset.path === key);
       if (field) { put(field, value); }
@@ -156,7 +158,7 @@ function add(key) {
   }
   show();
   const row = rowFor(id, key);
-  const field = $('input:not([type=checkbox]):not([data-sub="name"]), select, input', row);
+  const field = $('input:not([type=checkbox]):not([data-sub="name"]), select, input, textarea', row);
   field.focus();
   changed(true);
 }
@@ -165,7 +167,7 @@ function drop(row) {
   const next = row.nextElementSibling || row.previousElementSibling;
   for (const key of [...wishes.keys()]) { if (rowOf(key).id === row.dataset.id) { wishes.delete(key); } }
   show();
-  const focus = next && $('input, select', next) || $('#more summary');
+  const focus = next && $('input, select, textarea', next) || $('#more summary');
   focus.focus();
   changed(true);
 }
@@ -197,6 +199,8 @@ function take(field) {
     else if (field.value !== '' || !sub) { wishes.set(field.dataset.path, field.value.trim()); } else { wishes.set(field.dataset.path, ''); }
   } else if (field.dataset.list) {
     wishes.set(field.dataset.list, $$(`[data-list]`, row).filter(box => box.checked).map(box => box.value));
+  } else if (field.dataset.lines) {
+    wishes.set(field.dataset.lines, field.value.split('\n').map(each => each.trim()).filter(each => each !== ''));
   } else if ('sku' in field.dataset || 'units' in field.dataset) {
     const wish = row.dataset.wish;
     wishes.delete(row.dataset.id);

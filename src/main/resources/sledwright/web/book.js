@@ -1,4 +1,5 @@
 // The book of quotes: found, looked at, taken further.
+import { isList, items } from './request.js';
 import { GONE, change, headers, money, once, refusal } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
@@ -190,7 +191,8 @@ async function reopen() {
   const loaded = await fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml' }), body: saved.request });
   if (!loaded.ok) { $('#fault').textContent = await refusal(loaded); return; }
   const set = saved.sets.map(each => [each.slice(0, each.indexOf('=')), each.slice(each.indexOf('=') + 1)]);
-  const pairs = (await loaded.json()).wishes.filter(([key]) => !set.some(([other]) => other === key)).concat(set.filter(([, value]) => value !== ''));
+  const pairs = (await loaded.json()).wishes.filter(([key]) => !set.some(([other]) => other === key)).concat(set.filter(([, value]) => value !== '')
+    .flatMap(([key, value]) => isList(key) && value.startsWith('[') ? items(value).map(each => [key, each]) : [[key, value]]));
   location.assign('/#' + new URLSearchParams(pairs));
 }
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

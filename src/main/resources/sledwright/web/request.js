@@ -1,6 +1,6 @@
 // A request as the form holds it: keys with their values, in order; as an address, and as YAML.
 
-const LISTS = new Set(['platforms', 'use', 'forbid', 'limit.conditions']);
+const LISTS = new Set(['platforms', 'use', 'forbid', 'limit.conditions', 'customer']);
 const FREE = ['extras', 'on_hand'];
 const ROWS = ['require.storage', 'require.cards'];
 const PLAIN = /^[A-Za-z0-9][A-Za-z0-9 ._/+-]*$/;

@@ -16,7 +16,7 @@ public record Wish(String key, String label, String unit, Shape shape, List<Choi
 
     /** How a wish is put in. */
     public enum Shape {
-        FIGURE, TEXT, CHOICE, SEVERAL, PARTS, VOLUME, CARD, UNITS
+        FIGURE, TEXT, LINES, CHOICE, SEVERAL, PARTS, VOLUME, CARD, UNITS
     }
 
     /** A word of the request and what people call it. */

@@ -102,6 +102,8 @@ public final class Wishes {
                         Wish.of(Shape.PARTS, "use", "Must be in it", "Part numbers.", List.of()),
                         Wish.of(Shape.PARTS, "forbid", "Must not be in it", "Part numbers.", List.of()),
                         Wish.of(Shape.UNITS, "on_hand", "The customer has", "Free of charge.", List.of()),
-                        Wish.text("name", "Name", "What the request is called."))));
+                        Wish.text("name", "Name", "What the request is called."),
+                        Wish.of(Shape.LINES, "customer", "Customer", "For whom it is, such as name and mail address in a line each.",
+                                List.of()))));
     }
 }

@@ -11,6 +11,7 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import sledwright.browser.Browser;
 import sledwright.browser.HtmlValidity;
@@ -287,6 +288,20 @@ class AskPageTest {
         browser.until(ANSWERED);
         assertThat(browser.ask("return document.querySelector(\"[data-key='on_hand'] .fault\").textContent")).isEqualTo("");
         browser.type("[data-key='on_hand'] [data-sku]", "H9").until("document.querySelector(\"[data-key='on_hand'] .fault\").textContent.includes('is no part of the catalogue')");
+    }
+
+    @Test
+    void aCustomerOfSeveralLinesKeepsThemAll(Browser browser, @TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("lines.yaml"), "kind: quote\ncustomer: [Fen Survey, 'Dyke 2, Ely', mail@fen.example]\nrequire: { cores: 8 }\n");
+        browser.visit(PLAIN).until(ANSWERED).upload("#file", file).until("location.hash.includes('customer')").until(ANSWERED);
+        assertThat(browser.ask("return document.querySelector('[data-lines]').value")).isEqualTo("Fen Survey\nDyke 2, Ely\nmail@fen.example");
+        assertThat(address(browser)).contains("customer=Fen+Survey&customer=Dyke+2,+Ely&customer=mail@fen.example");
+        browser.type("[data-lines]", "Rival Ltd\n\n Mill 1 ").ask("document.activeElement.blur()");
+        browser.until("location.hash.includes('customer=Rival+Ltd&customer=Mill+1')").until(ANSWERED);
+        assertThat(browser.barriers()).isEmpty();
+        browser.click("[data-id=customer] .drop").until("!location.hash.includes('customer')");
+        browser.ask("document.getElementById('more').open = true");
+        browser.click("[data-add=customer]").until("document.activeElement.matches('textarea[data-lines]')");
     }
 
     static List<Path> requests() throws IOException {

@@ -146,7 +146,7 @@ class BookPageTest {
     @Test
     @InBrowser
     void quotesAreKeptAndTakenFurtherOnThePage(Browser browser) {
-        browser.visit(address + "#require.cores=8&require.memory_gb=32&machines=2").until("document.querySelector('.verdict')")
+        browser.visit(address + "#require.cores=8&require.memory_gb=32&machines=2&customer=Orchard+Surveys&customer=Dyke+2").until("document.querySelector('.verdict')")
                 .type("#keep-customer", "Orchard Surveys").press(Keys.ENTER);
         browser.until("document.querySelector('#kept a')").click("#kept a").until("document.querySelector('#history tbody tr')").until("document.querySelector('#paper').textContent.includes('proved')");
         assertThat(browser.text()).contains("2026-0001: draft", "Orchard Surveys", "2 machines");
@@ -160,6 +160,12 @@ class BookPageTest {
         browser.click(".entry").until("document.querySelector('#state').textContent === '2026-0001: accepted'");
         browser.back().until("document.querySelector('#state').textContent.startsWith('2026-0002')");
         browser.click("#reopen").until("location.pathname === '/'").until("location.hash.includes('require.cores=8')");
+        assertThat(browser.ask("return location.hash")).asString().contains("customer=Nordmole").doesNotContain("Orchard", "Dyke");
+        post("/api/book/2026-0001/copy?set=customer=%5BOrchard%20Surveys,%20Mill%201%5D", "");
+        for (String[] kept : new String[][] {{"2026-0001", "customer=Orchard+Surveys&customer=Dyke+2"}, {"2026-0003", "customer=Orchard+Surveys&customer=Mill+1"}}) {
+            browser.visit(address + "book#" + kept[0]).until("document.querySelector('#state').textContent.startsWith('%s')".formatted(kept[0])).click("#reopen")
+                    .until("location.hash.includes('%s')".formatted(kept[1]));
+        }
         assertThat(HtmlValidity.faults(get("/book"))).isEmpty();
     }
 

@@ -42,6 +42,7 @@ class WishesTest {
         String value = switch (wish.shape()) {
             case FIGURE -> "1";
             case TEXT -> wish.key().equals("limit.by") ? "2199-01-01" : "x";
+            case LINES -> "[Fen Survey, Dyke 2]";
             case CHOICE, SEVERAL -> wish.choices().get(0).value();
             case PARTS -> "M16";
             case UNITS -> "M16=1";
