@@ -22,7 +22,8 @@ final class MoneyFormat {
         money.setMinimumFractionDigits(Math.max(0, currency.getDefaultFractionDigits()));
         money.setMaximumFractionDigits(Math.max(0, currency.getDefaultFractionDigits()));
         money.setRoundingMode(RoundingMode.HALF_UP);
-        if (money instanceof DecimalFormat decimal && !PaperFont.shows(withoutMarks(decimal.getDecimalFormatSymbols().getCurrencySymbol()))) {
+        if (money instanceof DecimalFormat decimal
+                && !PaperFont.shows(withoutMarks(decimal.getDecimalFormatSymbols().getCurrencySymbol()))) {
             writeCode(decimal, currency.getCurrencyCode());
         }
         return money;
