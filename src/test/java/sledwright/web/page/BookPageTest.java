@@ -235,6 +235,7 @@ class BookPageTest {
         browser.type("#number", number).press(Keys.ENTER).until(shown);
         browser.type("#number", "2026-9999").click("[data-step=pick]").until("document.querySelector('#bench-fault').textContent.includes('there is no quote 2026-9999')");
         assertThat(browser.ask(left)).isEqualTo("0true");
+        assertThat(browser.complaints()).noneMatch(line -> line.contains("Uncaught"));
     }
 
     private long kept() {

@@ -42,8 +42,10 @@ class StoppedServerTest {
     }
 
     @AfterEach
-    void close() {
+    void close(Browser browser) {
         server.close();
+        // What this server refused is nothing for the tests that come after.
+        browser.complaints();
     }
 
     /** Waits until the page says that the server does not answer, and nothing went wrong unseen. */
