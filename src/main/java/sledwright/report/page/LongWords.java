@@ -8,7 +8,7 @@ final class LongWords {
 
     /** What is not text for readers, then tags, then text. */
     private static final Pattern PIECES = Pattern.compile(
-            "(?s)<!--.*?-->|<(head|script|style|svg|textarea|select)\\b.*?</\\1>|<[^>]*>|[^<]+");
+            "(?s)<!--.*?-->|<(head|script|style|svg|textarea|select|datalist|pre)\\b.*?</\\1>|<[^>]*>|[^<]+");
     private static final String LETTER = "(?:&#?\\w+;|[^\\s<>&\u00a0\u202f])";
     private static final Pattern WORD = Pattern.compile(LETTER + "{" + (LineBreaks.LONGEST_WORD + 1) + ",}");
     private static final Pattern PIECE = Pattern.compile(LETTER + "{" + LineBreaks.PIECE + "}\\p{M}*(?=[^\\p{M}])");
