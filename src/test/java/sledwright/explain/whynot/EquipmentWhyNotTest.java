@@ -110,7 +110,7 @@ class EquipmentWhyNotTest {
         WhyNot answer = whyNot(shop(List.of(BOX), "NV-1600"), "SSD-480", two);
         assertThat(answer.verdict()).isEqualTo(Verdict.BARRED);
         assertThat(answer.rules()).contains("storage-capacity");
-        assertThat(answer.message()).contains("with volume data of 1800 GB at level 0, volume system reaches 1920 GB at most");
+        assertThat(answer.message()).contains("with volume data of 1800 GB at level 0 on SSD drives, volume system reaches 1920 GB at most");
     }
 
     @Test
