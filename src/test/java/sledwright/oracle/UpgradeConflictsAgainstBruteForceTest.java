@@ -89,7 +89,8 @@ class UpgradeConflictsAgainstBruteForceTest {
         UpgradeCase left = one;
         Equipment asked = one.request().equipment();
         left = left.with(left.request().withEquipment(new Equipment(
-                asked.volumes().stream().filter(wish -> !skus(kept, "require.storage", Set.of(wish.name())).isEmpty()).toList(),
+                asked.volumes().stream().filter(wish -> !skus(kept, "require.storage", Set.of(wish.name())).isEmpty())
+                        .map(wish -> skus(kept, "require.storage.hot_spares", Set.of(wish.name())).isEmpty() ? wish.withHotSpares(0) : wish).toList(),
                 keys.contains("require.cards") ? asked.cards() : List.of(),
                 asked.extras().entrySet().stream().filter(extra -> !skus(kept, "extras", Set.of(extra.getKey())).isEmpty())
                         .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)), asked.enclosure())));
