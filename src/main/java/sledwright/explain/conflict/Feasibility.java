@@ -59,6 +59,11 @@ public final class Feasibility implements Predicate<Set<Demand>> {
         telling = demands.stream().flatMap(demand -> Rulebook.answeringTo(demand.key()).stream()).collect(Collectors.toSet());
     }
 
+    /** Whether fewer demands are never harder to meet. */
+    boolean narrows() {
+        return narrows;
+    }
+
     /** The terms on which only these demands count. */
     public WhatIf terms(Set<Demand> kept) {
         WhatIf terms = asked;

@@ -70,7 +70,7 @@ public final class Impossibility {
         List<Conflict> told = new ArrayList<>();
         sets.conflicts().stream().sorted(Comparator.comparingInt(Set::size)).limit(ENOUGH).map(this::inOrder).forEach(conflict -> {
             try {
-                told.add(conflict(asked.held().isPresent() ? needed(conflict) : conflict));
+                told.add(conflict(feasibility.narrows() ? conflict : needed(conflict)));
             } catch (UnsettledException open) {
                 doubts.add(open.doubts());
             }
@@ -81,9 +81,13 @@ public final class Impossibility {
     /** The corrections, those that open the cheapest build first. */
     public List<Relaxation> relaxations() {
         List<Relaxation> told = new ArrayList<>();
+        Set<List<Demand>> known = new HashSet<>();
         sets.corrections().stream().map(this::inOrder).forEach(correction -> {
             try {
-                told.add(relaxation(correction));
+                List<Demand> changed = feasibility.narrows() ? correction : worthwhile(correction);
+                if (!changed.isEmpty() && known.add(changed)) {
+                    told.add(relaxation(changed));
+                }
             } catch (UnsettledException open) {
                 doubts.add(open.doubts());
             }
@@ -117,17 +121,26 @@ public final class Impossibility {
                 .filter(platform -> ofAll || asked.request().platforms().contains(platform.sku())).toList());
     }
 
-    /** What is left of a conflict without demands that do not matter: a part that is held may be served by what another demand brings. */
+    /**
+     * What is left of a conflict without demands that do not matter: a part that is held, or that stands already, may be served by what
+     * another demand brings.
+     */
     private List<Demand> needed(List<Demand> conflict) {
         List<Demand> left = new ArrayList<>(conflict);
-        for (Demand demand : conflict) {
-            Set<Demand> others = new HashSet<>(left);
-            others.remove(demand);
-            if (oracle.cheapest(feasibility.terms(others)).isEmpty()) {
-                left.remove(demand);
-            }
+        // What was needed beside one demand need not be without it.
+        for (Optional<Demand> idle = idle(left); idle.isPresent(); idle = idle(left)) {
+            left.remove(idle.get());
         }
         return left;
+    }
+
+    /** One without which the others cannot be met, either. */
+    private Optional<Demand> idle(List<Demand> conflict) {
+        return conflict.stream().filter(demand -> {
+            Set<Demand> others = new HashSet<>(conflict);
+            others.remove(demand);
+            return oracle.cheapest(feasibility.terms(others)).isEmpty();
+        }).findFirst();
     }
 
     private List<Demand> inOrder(Set<Demand> some) {
@@ -184,10 +197,30 @@ public final class Impossibility {
     }
 
     /** Gives way in one demand after the other as little as can be, while those still to come are given up. */
-    private Relaxation relaxation(List<Demand> correction) {
+    /** What of a correction has to change; nothing where what is left cannot be met by itself, but only with what another demand brings. */
+    private List<Demand> worthwhile(List<Demand> correction) {
+        List<Demand> changed = new ArrayList<>(correction);
+        if (oracle.cheapest(feasibility.terms(beside(changed))).isEmpty()) {
+            return List.of();
+        }
+        for (Demand demand : correction) {
+            Set<Demand> kept = beside(changed);
+            kept.add(demand);
+            if (oracle.cheapest(feasibility.terms(kept)).isPresent()) {
+                changed.remove(demand);
+            }
+        }
+        return changed;
+    }
+
+    private Set<Demand> beside(List<Demand> correction) {
         Set<Demand> kept = new HashSet<>(demands);
         correction.forEach(kept::remove);
-        WhatIf terms = feasibility.narrowed(kept);
+        return kept;
+    }
+
+    private Relaxation relaxation(List<Demand> correction) {
+        WhatIf terms = feasibility.narrowed(beside(correction));
         List<Relaxation.Change> changes = new ArrayList<>();
         List<Sentence> advice = new ArrayList<>();
         for (Demand demand : correction) {
