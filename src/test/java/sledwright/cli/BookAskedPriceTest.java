@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,10 +33,7 @@ class BookAskedPriceTest {
     }
 
     private Run book(String... words) {
-        List<String> all = new ArrayList<>(List.of("book"));
-        all.addAll(List.of(words));
-        all.addAll(List.of("--today", "2026-03-02"));
-        return Run.of(Map.of("XDG_DATA_HOME", folder.resolve("data").toString(), "USER", "anna"), false, all.toArray(String[]::new));
+        return Run.onBook(folder, "2026-03-02", words);
     }
 
     private void save(String... sets) {

@@ -41,14 +41,11 @@ class BookCommandsTest {
     }
 
     private Run book(String... words) {
-        List<String> all = new ArrayList<>(List.of("book"));
-        all.addAll(List.of(words));
-        all.addAll(List.of("--today", "2026-03-02"));
-        return Run.of(environment(), false, all.toArray(String[]::new));
+        return Run.onBook(folder, "2026-03-02", words);
     }
 
     private Map<String, String> environment() {
-        return Map.of("XDG_DATA_HOME", folder.resolve("data").toString(), "USER", "anna");
+        return Run.anna(folder);
     }
 
     private byte[] shown(String... words) {

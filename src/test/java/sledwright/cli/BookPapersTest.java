@@ -34,7 +34,7 @@ class BookPapersTest {
     }
 
     private static Map<String, String> environment() {
-        return Map.of("XDG_DATA_HOME", folder.resolve("data").toString(), "USER", "anna");
+        return Run.anna(folder);
     }
 
     private static Run run(String... words) {

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -18,10 +15,7 @@ class BookWaysOutTest {
     private Path folder;
 
     private Run book(String day, String... words) {
-        List<String> all = new ArrayList<>(List.of("book"));
-        all.addAll(List.of(words));
-        all.addAll(List.of("--today", day));
-        return Run.of(Map.of("XDG_DATA_HOME", folder.resolve("data").toString(), "USER", "anna"), false, all.toArray(String[]::new));
+        return Run.onBook(folder, day, words);
     }
 
     /** Its drives come in two days to whoever orders them today, and tomorrow to this promise: they stand in no way. */

@@ -6,8 +6,11 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** One run of the command line and what came of it. */
 record Run(int code, String out, String err) {
@@ -32,6 +35,17 @@ record Run(int code, String out, String err) {
     /** A run whose results go to a stream of the caller's. */
     static Run into(OutputStream out, Map<String, String> environment, boolean interactive, String... arguments) {
         return into(out, new byte[0], environment, interactive, arguments);
+    }
+
+    /** A command about the book that anna keeps in a folder, on a day. */
+    static Run onBook(Path folder, String day, String... words) {
+        return of(anna(folder), false, Stream.of(Stream.of("book"), Arrays.stream(words), Stream.of("--today", day)).flatMap(some -> some)
+                .toArray(String[]::new));
+    }
+
+    /** Who she is, and where her book is. */
+    static Map<String, String> anna(Path folder) {
+        return Map.of("XDG_DATA_HOME", folder.resolve("data").toString(), "USER", "anna");
     }
 
     /** A run into which something is piped. */

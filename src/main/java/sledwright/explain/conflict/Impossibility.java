@@ -196,7 +196,6 @@ public final class Impossibility {
         return Sentence.plain(given.isOf(InStock.STOCK) ? "the others and any stock" : "the others");
     }
 
-    /** Gives way in one demand after the other as little as can be, while those still to come are given up. */
     /** What of a correction has to change; nothing where what is left cannot be met by itself, but only with what another demand brings. */
     private List<Demand> worthwhile(List<Demand> correction) {
         List<Demand> changed = new ArrayList<>(correction);
@@ -219,6 +218,7 @@ public final class Impossibility {
         return kept;
     }
 
+    /** Gives way in one demand after the other as little as can be, while those still to come are given up. */
     private Relaxation relaxation(List<Demand> correction) {
         WhatIf terms = feasibility.narrowed(beside(correction));
         List<Relaxation.Change> changes = new ArrayList<>();

@@ -99,14 +99,18 @@ class WorkPageTest {
         return browser.ask("return [...document.querySelectorAll('#lines b')].map(each => each.textContent).join(', ')");
     }
 
-    @Test
-    @InBrowser
-    void aLineWithoutANameTakesNoOthersPlace(Browser browser) {
-        String done = "document.querySelector('#progress').textContent === 'Done.'";
+    private static void putThreeLines(Browser browser) {
         withoutOrder(browser).visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('.sum')");
         for (int number = 1; number <= 3; number++) {
             puts(browser, "line " + number);
         }
+    }
+
+    @Test
+    @InBrowser
+    void aLineWithoutANameTakesNoOthersPlace(Browser browser) {
+        String done = "document.querySelector('#progress').textContent === 'Done.'";
+        putThreeLines(browser);
         browser.click("#ordered a").until(done).click("[aria-label='Without line 1']").until("document.querySelectorAll('.line').length === 2").until(done);
         browser.click("#order a[href='/']").until("document.querySelector('.sum')");
         puts(browser, "line 4 stands in");
@@ -118,10 +122,7 @@ class WorkPageTest {
     @InBrowser
     void theLineIsChangedForWhichThePageWasOpened(Browser browser) {
         String result = "document.querySelector('#progress').textContent === 'Done.' && document.querySelector('#result').textContent.includes('%s')";
-        withoutOrder(browser).visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('.sum')");
-        for (int number = 1; number <= 3; number++) {
-            puts(browser, "line " + number);
-        }
+        putThreeLines(browser);
         browser.click("#ordered a").until(result.formatted("line 2: 1 machine"));
         browser.type("[data-line='1']", "2").press(Keys.TAB).until(result.formatted("line 2: 2 machines"));
         browser.click("[aria-label='Change line 2']").until("document.querySelector('#line-name').value === 'line 2'").until("document.querySelector('.sum')");
