@@ -63,6 +63,16 @@ class SourcesTest {
                 .filter(line -> !line.contains("Locale.ROOT") && figure.matcher(line).find()).map(line -> file + ": " + line))).isEmpty();
     }
 
+    /** Whoever asks on a page has no options to give. Faults of files and reports of the book and of imports are what commands print. */
+    @Test
+    void onlyWhatCommandsPrintNamesTheirOptions() {
+        Pattern option = Pattern.compile("\"[^\"]*--[a-z]");
+        List<String> rooms = List.of("cli", "web", "book", "report/book", "report/intake", "catalog", "input", "request");
+        assertThat(sources().stream().filter(file -> !file.endsWith("words/Manner.java")
+                        && rooms.stream().noneMatch(room -> file.startsWith(MAIN.resolve("sledwright").resolve(room))))
+                .flatMap(file -> lines(file).stream().filter(line -> option.matcher(line).find()).map(line -> file + ": " + line))).isEmpty();
+    }
+
     @Test
     void everyPackageSaysWhatItIsFor() {
         assertThat(sources().stream().map(Path::getParent).distinct().filter(folder -> !folder.endsWith("java")))

@@ -7,8 +7,18 @@ import java.util.List;
 /** How a place writes what others write differently. */
 public interface Manner {
 
+    /** Plain figures, and advice for readers who have no options to give: on a page, on paper. */
+    Manner PLAIN = new Manner() { };
+
     /** As on a command line: plain figures, and advice that names options. */
-    Manner COMMAND_LINE = new Manner() { };
+    Manner COMMAND_LINE = new Manner() {
+        @Override
+        public String advice(Advice advice) {
+            return switch (advice) {
+                case MORE_TIME -> "Maybe allow more time: --time-limit";
+            };
+        }
+    };
 
     /** The words of a sentence, which have the gaps of {@link Sentence#of}, in the place's language and for its readers. */
     default String words(String template) {
@@ -38,7 +48,7 @@ public interface Manner {
 
     default String advice(Advice advice) {
         return switch (advice) {
-            case MORE_TIME -> "Maybe allow more time: --time-limit";
+            case MORE_TIME -> "More time may settle it.";
         };
     }
 }

@@ -22,6 +22,7 @@ import sledwright.domain.Request;
 import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 import sledwright.explain.Explanation;
+import sledwright.explain.ask.Unproved;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Lacks;
 import sledwright.explain.conflict.Relaxation;
@@ -31,6 +32,7 @@ import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.report.catalog.CatalogText;
 import sledwright.report.check.CheckText;
+import sledwright.report.page.Wording;
 import sledwright.report.quote.QuoteJson;
 import sledwright.report.quote.QuoteText;
 import sledwright.report.text.Screen;
@@ -209,6 +211,16 @@ class TextTest {
                 .contains("proved: no valid build has a lower price less worth", "price less worth of the best: -12.50 EUR");
         assertThat(text(new Findings(Answers.ASKED, Status.BEST_FOUND, Double.NaN, Double.NaN, List.of(), Doubts.of(Doubts.Cause.TIME))))
                 .contains("nothing found before the time limit, and not proved that nothing exists.");
+    }
+
+    /** Readers of a page have no options to give. */
+    @Test
+    void aPageIsToldOfNoOption() {
+        Findings none = new Findings(Answers.ASKED, Status.BEST_FOUND, Double.NaN, Double.NaN, List.of(), Doubts.of(Doubts.Cause.TIME));
+        assertThat(text(none, Screen.PAGE).replaceAll("\\s+", " "))
+                .contains("not proved that nothing exists. More time may settle it.").doesNotContain("--");
+        assertThat(Unproved.sentence("Not all was found.", "", none.doubts()).in(Wording.of(Answers.SHOP).forShop()))
+                .isEqualTo("Not all was found. More time may settle it.");
     }
 
     @Test

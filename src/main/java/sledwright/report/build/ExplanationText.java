@@ -12,7 +12,7 @@ public final class ExplanationText {
     public static void addConflicts(Page page, Explanation explanation) {
         if (!explanation.conflicts().isEmpty()) {
             page.heading("What conflicts, whatever else gives way");
-            explanation.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
+            explanation.conflicts().forEach(conflict -> page.item("- ", conflict.sentence()));
         }
         if (!explanation.lacks().isEmpty()) {
             page.heading("What the catalogue lacks");
@@ -20,11 +20,11 @@ public final class ExplanationText {
         }
         if (!explanation.relaxations().isEmpty()) {
             page.heading("Ways out, all else as asked");
-            explanation.relaxations().forEach(relaxation -> page.item("- ", relaxation.message()));
+            explanation.relaxations().forEach(relaxation -> page.item("- ", relaxation.sentence()));
         }
         if (!explanation.notes().isEmpty()) {
             page.gap();
-            explanation.notes().forEach(note -> page.text(note.toString()));
+            explanation.notes().forEach(page::text);
         }
     }
 }

@@ -57,7 +57,7 @@ public final class CompareText {
                 view.topic().machines() == 1 ? "1 machine" : "prices of all %s machines, figures of one".formatted(view.topic()
                 .machines())));
         addStatus();
-        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
+        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning));
         view.scope().energy().ifPresent(energy ->
                 page.text(("Energy: %s years at %s %s a kWh, %s %% of the load on average. Total cost is the price and "
                 + "the energy.").formatted(Numbers.plain(energy.years()),
@@ -66,7 +66,7 @@ public final class CompareText {
         if (view.proof().status() == Status.IMPOSSIBLE) {
             return page.toString();
         }
-        view.beforeDiscount().ifPresent(words -> page.text(words.toString()));
+        view.beforeDiscount().ifPresent(page::text);
         for (Cost cost : view.costs()) {
             for (Axis axis : view.axes()) {
                 List<CurveView> curves = view.curves(axis, cost).stream().filter(curve -> !curve.points().isEmpty()).toList();
@@ -87,7 +87,7 @@ public final class CompareText {
             case PROVED -> page.text(Ink.GOOD, "proved: no valid build costs less than a point and gives as much, and no point is missing");
             case BEST_FOUND -> {
                 String unproved = "best-found: not every point is proved.";
-                page.text(Ink.FAIR, Unproved.sentence(unproved, unproved, view.proof().doubts()).toString());
+                page.text(Ink.FAIR, Unproved.sentence(unproved, unproved, view.proof().doubts()));
                 view.curves().stream().filter(curve -> curve.status() == Status.BEST_FOUND)
                         .forEach(curve -> page.item("- ", unfinished(curve)));
             }

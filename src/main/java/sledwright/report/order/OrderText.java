@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import sledwright.desk.view.Line;
-import sledwright.desk.view.OrderView;
 import sledwright.desk.view.OrderView.Delivery;
 import sledwright.desk.view.OrderView.Filled;
 import sledwright.desk.view.OrderView.Group;
@@ -18,6 +17,7 @@ import sledwright.desk.view.OrderView.Picked;
 import sledwright.desk.view.OrderView.Scarce;
 import sledwright.desk.view.OrderView.Shortage;
 import sledwright.desk.view.OrderView.Sled;
+import sledwright.desk.view.OrderView;
 import sledwright.metrics.Figures;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderStatus;
@@ -26,19 +26,24 @@ import sledwright.report.build.FitoutCells;
 import sledwright.report.text.Ink;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
-import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
+import sledwright.report.text.TextTable;
+import sledwright.words.Advice;
+import sledwright.words.Manner;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** The answer to an order, for people. */
 public final class OrderText {
 
     private final OrderView view;
     private final Page page;
+    private final Manner manner;
 
     private OrderText(OrderView view, Screen screen) {
         this.view = view;
         page = new Page(screen);
+        manner = screen.manner();
     }
 
     public static String of(OrderView view, Screen screen) {
@@ -50,7 +55,7 @@ public final class OrderText {
                 Numbers.counted(view.contents().lines().size(), "line")));
         addStatus();
         view.reservations().forEach(page::text);
-        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
+        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning));
         if (view.delivered() > 0) {
             page.text(price());
             BuildText.payment(view.sale().pays()).forEach((label, amount) -> page.line("%s: %s".formatted(label, money(amount))));
@@ -108,7 +113,7 @@ public final class OrderText {
         if (!view.reservations().isEmpty()) {
             return "";
         }
-        return view.proof().ended() == OrderOutcome.End.TIME ? ". The time was over; maybe allow more: --time-limit"
+        return view.proof().ended() == OrderOutcome.End.TIME ? ". The time was over. " + Advice.MORE_TIME.in(manner)
                 : ". The search ended before the time was over, since it has nothing left to try";
     }
 
@@ -170,9 +175,9 @@ public final class OrderText {
         for (Filled line : view.contents().lines()) {
             line.why().ifPresent(why -> {
                 page.heading("Why not one machine of %s can be built".formatted(line.line().name()));
-                why.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
-                why.relaxations().forEach(relaxation -> page.item("- ", "A way out: " + relaxation.message()));
-                why.notes().forEach(note -> page.item("- ", note.toString()));
+                why.conflicts().forEach(conflict -> page.item("- ", conflict.sentence()));
+                why.relaxations().forEach(relaxation -> page.item("- ", Sentence.of("A way out: %s", relaxation.sentence())));
+                page.items(why.notes());
             });
         }
         if (!shortage.causes().isEmpty()) {
@@ -188,7 +193,7 @@ public final class OrderText {
         }
         shortage.later().ifPresent(this::addLater);
         if (!shortage.looked()) {
-            page.gap().text("The time was over before all was found out about what is lacking. Maybe allow more: --time-limit");
+            page.gap().text(Sentence.of("The time was over before all was found out about what is lacking. %s", Advice.MORE_TIME));
         } else if (shortage.later().isEmpty() && view.contents().lines().stream().allMatch(line -> line.why().isEmpty())) {
             page.gap().text("No order of all these machines was found for lines that wait, either.");
         }

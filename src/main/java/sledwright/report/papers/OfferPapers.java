@@ -28,7 +28,6 @@ import sledwright.report.text.Screen;
 /** An offer in every form in which it is ever shown: kept as they are, they stay the same whatever later versions of the program write. */
 public final class OfferPapers {
 
-    private static final Screen SCREEN = new Screen(Screen.LEAST_WIDTH, false);
 
     private OfferPapers() {
     }
@@ -43,7 +42,8 @@ public final class OfferPapers {
         Map<String, byte[]> papers = new LinkedHashMap<>();
         for (Audience audience : Audience.values()) {
             QuoteView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
-            papers.put(name("text", audience), bytes(audience == Audience.CUSTOMER ? OfferLetter.of(offer) : QuoteText.of(view, SCREEN)));
+            papers.put(name("text", audience), bytes(audience == Audience.CUSTOMER ? OfferLetter.of(offer)
+                    : QuoteText.of(view, Screen.PAGE)));
             papers.put(name("json", audience), bytes(QuoteJson.of(view)));
             papers.put(name("csv", audience), bytes(QuoteCsv.of(view)));
             papers.put(name("html", audience), bytes(OfferPage.html(offer, audience)));
@@ -57,7 +57,8 @@ public final class OfferPapers {
         Map<String, byte[]> papers = new LinkedHashMap<>();
         for (Audience audience : Audience.values()) {
             OrderView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
-            papers.put(name("text", audience), bytes(audience == Audience.CUSTOMER ? OrderLetter.of(answer) : OrderText.of(view, SCREEN)));
+            papers.put(name("text", audience), bytes(audience == Audience.CUSTOMER ? OrderLetter.of(answer)
+                    : OrderText.of(view, Screen.PAGE)));
             papers.put(name("json", audience), bytes(OrderJson.of(view)));
             papers.put(name("csv", audience), bytes(OrderCsv.of(view)));
             papers.put(name("html", audience), bytes(OrderPage.html(answer, audience)));

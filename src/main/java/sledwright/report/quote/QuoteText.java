@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.function.Function;
 import sledwright.compare.PricePoints;
 import sledwright.desk.view.BuildView;
-import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
+import sledwright.desk.view.QuoteView;
 import sledwright.domain.Objective;
 import sledwright.generator.Status;
 import sledwright.metrics.MemorySpeed;
@@ -16,9 +16,11 @@ import sledwright.report.build.ExplanationText;
 import sledwright.report.text.Ink;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
-import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
+import sledwright.report.text.TextTable;
+import sledwright.words.Advice;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** The answer to a request, for people. */
 public final class QuoteText {
@@ -46,7 +48,7 @@ public final class QuoteText {
         page.text(Ink.HEAD, "%s: %s, %s".formatted(view.topic().request(),
                 view.topic().machines() == 1 ? "1 machine" : view.topic().machines() + " machines", view.objective()));
         addStatus();
-        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
+        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning));
         if (!view.alternatives().isEmpty()) {
             addRanking();
             addBest(view.alternatives().get(0));
@@ -61,7 +63,8 @@ public final class QuoteText {
             case PROVED -> page.text(Ink.GOOD, QuoteStatus.of(view));
             case BEST_FOUND -> {
                 boolean nothing = view.alternatives().isEmpty() && view.proof().doubts().late();
-                page.text(Ink.FAIR, QuoteStatus.of(view) + (nothing ? ". Maybe allow more time: --time-limit" : ""));
+                page.text(Ink.FAIR, nothing ? Sentence.of("%s. %s", QuoteStatus.of(view), Advice.MORE_TIME)
+                        : Sentence.plain(QuoteStatus.of(view)));
                 view.reservations().forEach(page::text);
             }
             case IMPOSSIBLE -> page.text(Ink.BAD, QuoteStatus.of(view));
@@ -144,8 +147,8 @@ public final class QuoteText {
         }
         if (view.proof().status() == Status.PROVED && !view.complete()) {
             if (view.proof().doubts().late()) {
-                page.text("The time limit ended the search for alternatives: better ones may be missing."
-                        + " Maybe allow more time: --time-limit");
+                page.text(Sentence.of("The time limit ended the search for alternatives: better ones may be missing. %s",
+                        Advice.MORE_TIME));
             }
             view.reservations().forEach(words -> page.text("Better alternatives may be missing. " + words));
         }
@@ -192,7 +195,7 @@ public final class QuoteText {
     }
 
     private void addExplanation() {
-        view.outlook().tooMany().ifPresent(some -> page.heading("How many can be had").text(some.words().toString()));
+        view.outlook().tooMany().ifPresent(some -> page.heading("How many can be had").text(some.words()));
         ExplanationText.addConflicts(page, view.explanation());
         view.explanation().whyNot().forEach(answer -> page.heading("Why not " + answer.sku()).items(answer.sentences()));
     }

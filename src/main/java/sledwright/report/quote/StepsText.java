@@ -37,7 +37,7 @@ final class StepsText {
         }
         if (!steps.notes().isEmpty()) {
             page.gap();
-            steps.notes().forEach(note -> page.text(note.toString()));
+            steps.notes().forEach(page::text);
         }
     }
 

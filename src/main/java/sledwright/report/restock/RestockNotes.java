@@ -6,7 +6,9 @@ import sledwright.desk.view.PurchaseOrder;
 import sledwright.desk.view.RestockView;
 import sledwright.domain.Extra;
 import sledwright.restock.RestockPlan;
+import sledwright.words.Advice;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** What is to be said of a restocking plan as a whole, in finished sentences under their headings. */
 final class RestockNotes {
@@ -37,15 +39,15 @@ final class RestockNotes {
     private RestockNotes() {
     }
 
-    static Map<String, String> of(RestockView view) {
+    static Map<String, Sentence> of(RestockView view) {
         RestockPlan plan = view.plan();
         RestockPlan.Bound bound = plan.bound();
-        Map<String, String> notes = new LinkedHashMap<>();
-        notes.put("Confidence",
+        Map<String, Sentence> notes = new LinkedHashMap<>();
+        notes.put("Confidence", Sentence.plain(
                 ("The +/- is the 95 %% confidence interval of the mean over %s courses of events that the plan was not made on (seed"
                 + " %s). It counts in how far apart the plans are that the search ended at from several starts.")
-                .formatted(plan.effort().courses(), view.seed()));
-        notes.put("Bound", (
+                .formatted(plan.effort().courses(), view.seed())));
+        notes.put("Bound", Sentence.plain((
                 "On the courses it was made on, no plan within the budget earns more than %s, even if it fills orders knowing all that"
                 + " come. With such"
                 + " foresight whole quantities near the bound's own earn %s (%s below), and this plan %s (%s below). %s The bound is"
@@ -54,11 +56,11 @@ final class RestockNotes {
                 RestockView.percent(bound.roundedGap()), view.amount(bound.hindsight()), RestockView.percent(bound.gap()),
                 atTheCounter(bound, view),
                 Numbers.counted(plan.effort().builds(), "build"), plan.effort().closed()
-                ? "; at its shadow prices no other build earns more" : "; others may add to it"));
-        notes.put("At the counter", "Orders are served first come, first served. Each class is offered the builds that were chosen for"
-                + " it, with the plan and without it: fewer than could be made, where parts earn more in other orders.");
+                ? "; at its shadow prices no other build earns more" : "; others may add to it")));
+        notes.put("At the counter", Sentence.plain("Orders are served first come, first served. Each class is offered the builds that were"
+                + " chosen for it, with the plan and without it: fewer than could be made, where parts earn more in other orders."));
         if (plan.effort().late()) {
-            notes.put("Time", "Time ran out before all was tried. Maybe allow more time: --time-limit");
+            notes.put("Time", Sentence.of("Time ran out before all was tried. %s", Advice.MORE_TIME));
         }
         return notes;
     }

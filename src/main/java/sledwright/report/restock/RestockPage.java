@@ -71,7 +71,7 @@ public final class RestockPage {
     }
 
     List<Note> notes() {
-        return RestockNotes.of(view).entrySet().stream().map(note -> new Note(note.getKey(), note.getValue())).toList();
+        return RestockNotes.of(view).entrySet().stream().map(note -> new Note(note.getKey(), note.getValue().in(words.forShop()))).toList();
     }
 
     /** Its tables with what is drawn of them. */

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import sledwright.desk.view.RestockView;
 import sledwright.report.restock.RestockTables.Content;
-import sledwright.report.workbook.Workbooks;
 import sledwright.report.workbook.WorkbookSheet;
+import sledwright.report.workbook.Workbooks;
 import sledwright.restock.RestockPlan;
+import sledwright.words.Manner;
 
 /** A restocking plan as a workbook: its main figures, a sheet for each table, and one that says what was assumed. */
 public final class RestockSheets {
@@ -25,7 +26,7 @@ public final class RestockSheets {
             }).toList(), content.rows()));
         }
         List<List<Object>> about = new ArrayList<>();
-        RestockNotes.of(view).forEach((term, meaning) -> about.add(List.of(term, meaning)));
+        RestockNotes.of(view).forEach((term, meaning) -> about.add(List.of(term, meaning.in(Manner.PLAIN))));
         RestockTables.of(view).stream().filter(content -> !content.note().isEmpty())
                 .forEach(content -> about.add(List.of(content.name(), content.note())));
         sheets.add(new WorkbookSheet("About", List.of(WorkbookSheet.Column.of("What"), WorkbookSheet.Column.of("Says")), about));

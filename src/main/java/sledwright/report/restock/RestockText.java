@@ -7,16 +7,17 @@ import sledwright.report.build.ExplanationText;
 import sledwright.report.text.Ink;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
-import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
+import sledwright.report.text.TextTable;
 import sledwright.restock.Levels;
-import sledwright.restock.RestockPlan;
 import sledwright.restock.RestockPlan.Buy;
 import sledwright.restock.RestockPlan.ClassOutlook;
 import sledwright.restock.RestockPlan.CurvePoint;
 import sledwright.restock.RestockPlan.Expected;
 import sledwright.restock.RestockPlan.PartOutlook;
+import sledwright.restock.RestockPlan;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** A restocking plan for people. */
 public final class RestockText {
@@ -65,7 +66,7 @@ public final class RestockText {
 
     private void addBound() {
         page.gap();
-        RestockNotes.of(view).forEach((term, meaning) -> page.text(term + ": " + meaning));
+        RestockNotes.of(view).forEach((term, meaning) -> page.text(Sentence.of("%s: %s", term, meaning)));
     }
 
     private void addBuys() {

@@ -2,6 +2,7 @@ package sledwright.report.text;
 
 import java.util.List;
 import sledwright.input.Visible;
+import sledwright.words.Sentence;
 
 /** A text for people in the making. */
 public final class Page {
@@ -37,13 +38,25 @@ public final class Page {
         return this;
     }
 
+    public Page text(Ink ink, Sentence sentence) {
+        return text(ink, sentence.in(screen.manner()));
+    }
+
+    public Page text(Sentence sentence) {
+        return text(sentence.in(screen.manner()));
+    }
+
+    public Page item(String mark, Sentence sentence) {
+        return item(mark, sentence.in(screen.manner()));
+    }
+
     public Page item(String mark, String words) {
         Paragraph.item(mark, words, screen.width()).forEach(this::line);
         return this;
     }
 
     public Page items(List<?> sentences) {
-        sentences.forEach(sentence -> item("- ", sentence.toString()));
+        sentences.forEach(one -> item("- ", one instanceof Sentence sentence ? sentence.in(screen.manner()) : one.toString()));
         return this;
     }
 

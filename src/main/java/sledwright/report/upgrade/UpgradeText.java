@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import sledwright.desk.view.UpgradeView;
 import sledwright.desk.view.UpgradeView.Bought;
 import sledwright.desk.view.UpgradeView.Done;
 import sledwright.desk.view.UpgradeView.Reach;
 import sledwright.desk.view.UpgradeView.Work;
+import sledwright.desk.view.UpgradeView;
 import sledwright.domain.Fitout;
 import sledwright.generator.Status;
 import sledwright.metrics.Figures;
@@ -22,10 +22,12 @@ import sledwright.report.build.Precautions;
 import sledwright.report.text.Ink;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
-import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
+import sledwright.report.text.TextTable;
 import sledwright.rules.Violation;
+import sledwright.words.Advice;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 import sledwright.words.Sentences;
 
 /** The answer to a request for an upgrade, for people. */
@@ -48,7 +50,7 @@ public final class UpgradeText {
         Optional<Bought> cheaper = view.whole().filter(Bought::isCheaper);
         cheaper.ifPresent(whole -> page.text(Ink.GOOD, whole()));
         addStatus(cheaper.isPresent());
-        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
+        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning));
         view.upgrade().ifPresent(done -> page.text(spend(done)));
         if (cheaper.isEmpty()) {
             page.text(whole());
@@ -72,10 +74,10 @@ public final class UpgradeText {
                     ? "proved: nothing needs to change, the target is reached as it stands"
                     : cheaperWhole ? "proved: no upgrade costs less" : "proved: the target cannot be reached for less");
             case BEST_FOUND -> page.text(Ink.FAIR, view.upgrade().isEmpty() ? view.proof().doubts().late()
-                    ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
-                    : "nothing found, and not proved that nothing exists"
-                    : "best found" + (view.proof().doubts().late() ? " in time" : "")
-                    + view.proof().bound().map(bound -> ": nothing costs less than " + money(bound)).orElse(""));
+                    ? Sentence.of("nothing found before the time limit, and not proved that nothing exists. %s", Advice.MORE_TIME)
+                    : Sentence.plain("nothing found, and not proved that nothing exists")
+                    : Sentence.plain("best found" + (view.proof().doubts().late() ? " in time" : "")
+                    + view.proof().bound().map(bound -> ": nothing costs less than " + money(bound)).orElse("")));
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no upgrade of this machine reaches the target");
         }
     }

@@ -89,7 +89,7 @@ final class BookDesk {
         SheetView view = Sheets.of(work);
         PageHead head = PageHead.of(SheetHtml.title(view), SheetHtml.subject(view), work.shop());
         return switch (format) {
-            case "text" -> bytes(SheetText.of(view, new Screen(Screen.LEAST_WIDTH, false)));
+            case "text" -> bytes(SheetText.of(view, Screen.PAGE));
             case "csv" -> bytes(SheetCsv.of(view));
             case "html" -> bytes(SheetHtml.of(view, head));
             case "pdf" -> Pdf.of(SheetHtml.of(view, head), head);

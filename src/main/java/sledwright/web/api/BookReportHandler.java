@@ -97,7 +97,7 @@ public final class BookReportHandler extends ApiMethods {
         return switch (format) {
             case "xlsx" -> LostReport.xlsx(demand);
             case "csv" -> bytes(LostReport.csv(demand));
-            case "text" -> bytes(LostReport.text(demand, Screen.PLAIN));
+            case "text" -> bytes(LostReport.text(demand, Screen.PAGE));
             default -> bytes(LostJson.of(demand));
         };
     }

@@ -61,14 +61,14 @@ final class FileWork {
     private static Reply<Told> told(String kind, Desk desk, Source source, Terms terms) {
         List<String> none = List.of();
         return switch (kind) {
-            case "order" -> desk.order(source, none, terms).map(answer -> Told.of(OrderText.of(answer.view(), Screen.PLAIN), answer));
+            case "order" -> desk.order(source, none, terms).map(answer -> Told.of(OrderText.of(answer.view(), Screen.PAGE), answer));
             case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms)
-                    .map(view -> new Told(RestockText.of(view, Screen.PLAIN)));
+                    .map(view -> new Told(RestockText.of(view, Screen.PAGE)));
             case "upgrade" -> desk.upgrade(source, none, terms)
-                    .map(answer -> new Told(UpgradeText.of(answer.view(), Screen.PLAIN)));
-            case "build" -> desk.check(source, none).map(view -> new Told(CheckText.of(view, Screen.PLAIN)));
+                    .map(answer -> new Told(UpgradeText.of(answer.view(), Screen.PAGE)));
+            case "build" -> desk.check(source, none).map(view -> new Told(CheckText.of(view, Screen.PAGE)));
             default -> desk.quote(source, new QuoteQuestion(none, none, true), terms)
-                    .map(answer -> Told.of(QuoteText.of(answer.view(), Screen.PLAIN), answer));
+                    .map(answer -> Told.of(QuoteText.of(answer.view(), Screen.PAGE), answer));
         };
     }
 

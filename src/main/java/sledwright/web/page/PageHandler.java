@@ -203,7 +203,7 @@ public final class PageHandler extends AnsweringHandler {
         model.put("imports", visitor.may("POST", ImportHandler.LOOK));
         model.put("tables", CatalogTable.labels());
         try {
-            model.put("text", CatalogText.of(DeskReplies.of(CatalogDesk.check(catalog.folder())), Screen.PLAIN));
+            model.put("text", CatalogText.of(DeskReplies.of(CatalogDesk.check(catalog.folder())), Screen.PAGE));
         } catch (RefusedException faulty) {
             model.put("text", "");
         }

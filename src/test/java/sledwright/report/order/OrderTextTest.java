@@ -58,22 +58,37 @@ class OrderTextTest {
     }
 
     private static String text(OrderStatus status, End ended, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage) {
+        return text(status, ended, missing, charge, bound, gap, shortage, Screen.PLAIN);
+    }
+
+    private static String text(OrderStatus status, End ended, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage,
+                               Screen screen) {
         Filled line = new Filled(new OrderLine("web", Request.named("web").withMachines(3), 1, false), missing, amount("100.00"), List.of(), Optional.empty());
         Housed frame = new Housed(1, FRAME, List.of(new Sled(1, "web", 1, 1, 250.5)), amount("12.00"), List.of());
         OrderView view = new OrderView(new Topic("order", 3, "EUR"),
                 new OrderProof(status, Optional.of(amount("100.00").add(amount(charge))), bound, gap, ended, Doubts.NONE), cost(charge), new Sale(PAYS, Optional.empty()),
                 new Contents(List.of(line), List.of(frame), List.of(), List.of(), List.of(new Scarce("M32", amount("14.20")))), shortage, DAY);
-        return OrderText.of(view, Screen.PLAIN).replaceAll("\\s+", " ");
+        return OrderText.of(view, screen).replaceAll("\\s+", " ");
     }
 
     @Test
     void whatIsNotProvedIsSaidToBeSo() {
         assertThat(text(OrderStatus.BEST_FOUND, 0, "0", Optional.of(amount("99.50")), Optional.of(amount("0.5")), Optional.empty()))
-                .contains("best found, not proved: no order of all these machines costs less than 99.50 EUR, 0.5 % below. The time was over; maybe allow more: --time-limit");
+                .contains("best found, not proved: no order of all these machines costs less than 99.50 EUR, 0.5 % below. The time was over. Maybe allow more time: --time-limit");
         assertThat(text(OrderStatus.BEST_FOUND, 0, "7.00", Optional.of(amount("99.50")), Optional.empty(), Optional.empty()))
                 .contains("best found, not proved: no order of all these machines comes to less than 99.50 EUR. The time");
         assertThat(text(OrderStatus.BEST_FOUND, 0, "0", Optional.empty(), Optional.empty(), Optional.empty()))
                 .contains("best found, not proved: how much cheaper an order could be is not known");
+    }
+
+    /** Readers of a page have no options to give. */
+    @Test
+    void aPageIsToldOfNoOption() {
+        assertThat(text(OrderStatus.BEST_FOUND, End.TIME, 0, "0", Optional.of(amount("99.50")), Optional.empty(), Optional.empty(), Screen.PAGE))
+                .contains("less than 99.50 EUR. The time was over. More time may settle it.").doesNotContain("--");
+        assertThat(text(OrderStatus.SHORT, End.TIME, 1, "0", Optional.empty(), Optional.empty(),
+                Optional.of(new Shortage(true, false, List.of(), List.of(), Optional.empty())), Screen.PAGE))
+                .contains("found out about what is lacking. More time may settle it.").doesNotContain("--time");
     }
 
     @Test
@@ -101,7 +116,7 @@ class OrderTextTest {
     void whatIsInTheWayIsNamed() {
         Shortage shortage = new Shortage(true, false, List.of(new Cause("suppliers_max", Optional.empty(), "The order allows 1 supplier.")), List.of(), Optional.empty());
         assertThat(text(OrderStatus.SHORT, 1, "0", Optional.empty(), Optional.empty(), Optional.of(shortage)))
-                .contains("What is in the way - The order allows 1 supplier. The time was over before all was found out about what is lacking. Maybe allow more: --time-limit");
+                .contains("What is in the way - The order allows 1 supplier. The time was over before all was found out about what is lacking. Maybe allow more time: --time-limit");
     }
 
     @Test

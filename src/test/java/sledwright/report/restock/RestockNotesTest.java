@@ -27,6 +27,7 @@ import sledwright.report.text.Screen;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.Restocker;
 import sledwright.samples.Variations;
+import sledwright.words.Sentence;
 
 /** What stands beside a plan: how sure it is, and what its way of serving costs. */
 class RestockNotesTest {
@@ -42,7 +43,7 @@ class RestockNotesTest {
     }
 
     private static String notes(RestockPlan plan) {
-        return String.join(" ", RestockNotes.of(new RestockView(plan, JOB.catalog(), 0, List.of())).values());
+        return Sentence.joined(" ", List.copyOf(RestockNotes.of(new RestockView(plan, JOB.catalog(), 0, List.of())).values())).toString();
     }
 
     @Test
