@@ -137,6 +137,17 @@ class OrderDocumentTest {
         assertThat(shown(html("lines:\n  web: { machines: 6, require: { cores: 8 }, limit: { lead_days: 0 } }\n"))).contains("can be delivered");
     }
 
+    /** A sled for an enclosure that the customer has can do nothing without it. */
+    @Test
+    void whoseTheEnclosureIsIsSaid() throws IOException {
+        String text = new String(bytes("on_hand: { REED-F4: 1, RS-1200: 2 }\nlines:\n  mine: { platforms: [REED-S], enclosure: own }\n  yours: { platforms: [REED-S] }\n", "text",
+                "--for", "customer"), StandardCharsets.UTF_8).replaceAll("\\s+", " ");
+        String mine = text.substring(text.indexOf("mine:"), text.indexOf("yours:"));
+        String yours = text.substring(text.indexOf("yours:"));
+        assertThat(mine).contains("for an enclosure that you have", "Power: from your enclosure");
+        assertThat(yours).doesNotContain("you have").contains("Power: from the enclosure");
+    }
+
     @Test
     void aShopThatSpeaksGermanWritesItsPapersSo() throws IOException {
         stationery("tax_percent: 19\ntax_name: MwSt\nvalid_days: 10\nlocale: de");

@@ -190,7 +190,8 @@ class QuoteDocumentTest {
         String text = shown(html(ExitCode.DONE, "scenarios/file-server.yaml"));
         String lines = text.substring(text.indexOf("Every option by line"));
         assertThat(lines.indexOf("Labour, per machine")).isGreaterThan(lines.indexOf("SKH35-4000")).isGreaterThan(lines.indexOf("DB-8R6")).isGreaterThan(lines.indexOf("RAILS-2U"));
-        assertThat(text).contains("Volume files 4 \u00d7 4000 GB HDD SATA and 1 hot spare at level 6: 8000 GB usable, in bays front 1 to front 5");
+        assertThat(text).contains("Volume files 4 \u00d7 4000 GB HDD SATA and 1 hot spare at level 6: 8000 GB usable, in bays front 1 to front 5",
+                "volume system (at least 200 GB, level 1, SSD), volume files (at least 8000 GB, level 6, 1 hot spare)");
     }
 
     @Test

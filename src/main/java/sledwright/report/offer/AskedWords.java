@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Platform;
@@ -44,6 +45,9 @@ public final class AskedWords {
     }
 
     private String sentence(Request request, List<String> wishes) {
+        if (request.equipment().enclosure() == EnclosureFrom.OWN && !shop.enclosures().isEmpty()) {
+            wishes.add(words.say("asked.enclosure.own"));
+        }
         String key = wishes.isEmpty() ? "asked.anything" : "asked";
         String all = String.join(", ", wishes);
         return request.machines() == 1 ? words.say(key + ".one", all) : words.say(key + ".many", words.figure(request.machines()), all);
@@ -68,9 +72,9 @@ public final class AskedWords {
         if (request.require().mode() != MemoryMode.INDEPENDENT) {
             wishes.add(words.say("asked.mode", words.say("mode." + request.require().mode().label())));
         }
-        request.equipment().volumes().forEach(volume -> wishes.add(words.say("asked.volume", volume.name(),
-                words.figure(volume.usableGb()), volume.level().label())));
-        request.equipment().cards().forEach(card -> wishes.add(new EquipmentWords(words).asked(card)));
+        EquipmentWords equipment = new EquipmentWords(words);
+        request.equipment().volumes().forEach(volume -> wishes.add(words.say("asked.volume", volume.name(), equipment.asked(volume))));
+        request.equipment().cards().forEach(card -> wishes.add(equipment.asked(card)));
         new TreeMap<>(request.equipment().extras()).forEach((sku, units) -> wishes.add(words.say("asked.extra", units, sku)));
         new TreeSet<>(request.use()).forEach(sku -> wishes.add(words.say("asked.use", sku)));
         new TreeSet<>(request.forbid()).forEach(sku -> wishes.add(words.say("asked.forbid", sku)));

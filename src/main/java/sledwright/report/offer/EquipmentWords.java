@@ -84,8 +84,12 @@ public final class EquipmentWords {
     }
 
     String asked(VolumeWish wish) {
-        String spares = wish.hotSpares() == 0 ? "" : words.say("volume.asked.spares", words.counted(wish.hotSpares(), "spares"));
-        return words.say("volume.asked", words.figure(wish.usableGb()), wish.level().label(), spares);
+        List<String> asked = new ArrayList<>(List.of(words.say("volume.asked", words.figure(wish.usableGb()), wish.level().label())));
+        Optional.of(wish.drives()).filter(drives -> !drives.isEmpty()).ifPresent(asked::add);
+        if (wish.hotSpares() > 0) {
+            asked.add(words.counted(wish.hotSpares(), "spares"));
+        }
+        return String.join(", ", asked);
     }
 
     String askedCards(Request request) {

@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.BuildView;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Limits;
+import sledwright.domain.Request;
 import sledwright.report.page.Wording;
 
 /** What a customer gets, in labels and words. */
 final class MachineFacts {
+
+    private static final String ENCLOSURE = "what.power.enclosure";
 
     private final Wording words;
     private final AnswerDay day;
@@ -20,8 +24,21 @@ final class MachineFacts {
         this.day = day;
     }
 
-    /** @param limit says where the machines are to stand */
-    List<OfferPage.Fact> of(BuildView build, Limits limit) {
+    /** Of a machine that was asked for. */
+    List<OfferPage.Fact> of(BuildView build, Request request) {
+        return of(build, request.limit(), request.equipment().enclosure() == EnclosureFrom.OWN ? "what.power.enclosure.own" : ENCLOSURE);
+    }
+
+    /** Of a machine that stands already. */
+    List<OfferPage.Fact> of(BuildView build) {
+        return of(build, Limits.NONE, ENCLOSURE);
+    }
+
+    /**
+     * @param limit     says where the machines are to stand
+     * @param enclosure the words for an enclosure that is not of the build
+     */
+    private List<OfferPage.Fact> of(BuildView build, Limits limit, String enclosure) {
         List<OfferPage.Fact> facts = new ArrayList<>();
         facts.add(new OfferPage.Fact(build.count() == 1 ? words.say("what.machine") : words.say("what.machines", build.count()),
                 build.bare().name()));
@@ -33,7 +50,7 @@ final class MachineFacts {
         facts.add(new OfferPage.Fact(words.say("what.power"),
                 build.bare().supply().map(sku -> "%s \u00d7 %s".formatted(build.bare().supplies(), sku))
                 .orElseGet(() -> equipment.enclosures(build.heaviest().fitout()).map(fed -> words.say("what.power.enclosures", fed))
-                        .orElse(words.say("what.power.enclosure")))));
+                        .orElse(words.say(enclosure)))));
         facts.addAll(equipment.facts(build.heaviest().fitout()));
         site(limit, words).ifPresent(site -> facts.add(new OfferPage.Fact(words.say("what.site"), site)));
         facts.add(new OfferPage.Fact(words.say("what.lead"), build.leadDays() == 0 ? words.say("what.lead.none")

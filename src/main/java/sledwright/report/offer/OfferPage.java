@@ -107,7 +107,7 @@ public final class OfferPage {
     }
 
     List<Fact> what(BuildView build) {
-        return new MachineFacts(words, offer.answer().day()).of(build, offer.request().limit());
+        return new MachineFacts(words, offer.answer().day()).of(build, offer.request());
     }
 
     PriceList prices(Option option) {

@@ -200,7 +200,7 @@ public final class OrderPage {
         BuildView build = group.build();
         BigDecimal price = build.price().orElseThrow();
         return new BuildPart(line.builds().size() == 1 ? "" : named(line, group),
-                new MachineFacts(words, view.day()).of(build, asked.request().limit()),
+                new MachineFacts(words, view.day()).of(build, asked.request()),
                 new PriceList(lists.lines(OfferLine.of(build.lines(), part -> Lines.place(part, shop))),
                         List.of(new OfferPage.Sum(PriceSums.net(lists.total(build.count()), shop, words), words.money(price), true))));
     }

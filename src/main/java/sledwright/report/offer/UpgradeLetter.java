@@ -13,7 +13,6 @@ import sledwright.desk.view.UpgradeView.Done;
 import sledwright.desk.view.UpgradeView.Reach;
 import sledwright.domain.Catalog;
 import sledwright.domain.Discount;
-import sledwright.domain.Limits;
 import sledwright.generator.Status;
 import sledwright.report.offer.OfferPage.PriceLine;
 import sledwright.report.offer.OfferPage.PriceList;
@@ -95,7 +94,7 @@ public final class UpgradeLetter {
 
     private void add(Done done) {
         letter.paragraph(words.say("upgrade.after"))
-                .items("", LetterParts.facts(new MachineFacts(words, view.day()).of(done.build(), Limits.NONE)));
+                .items("", LetterParts.facts(new MachineFacts(words, view.day()).of(done.build())));
         PriceLists lists = new PriceLists(words);
         List<PriceLine> lines = Stream.concat(lists.lines(OfferLine.of(done.paid(), part -> Lines.place(part, shop))).stream(),
                 lists.lines(OfferLine.of(done.pulled(), part -> 0)).stream().map(line -> new PriceLine(line.sku(),
@@ -123,7 +122,7 @@ public final class UpgradeLetter {
     private void add(Bought whole) {
         PriceLists lists = new PriceLists(words);
         letter.paragraph(words.say("upgrade.whole.what"))
-                .items("", LetterParts.facts(new MachineFacts(words, view.day()).of(whole.build(), job.request().limit())))
+                .items("", LetterParts.facts(new MachineFacts(words, view.day()).of(whole.build(), job.request())))
                 .table(parts.prices(new PriceList(lists.lines(OfferLine.of(whole.build().lines(), part -> Lines.place(part, shop))),
                         lists.sums(pays(whole.price()), lists.total(view.topic().machines())))));
     }
