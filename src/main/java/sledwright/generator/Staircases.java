@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
+import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.generator.memory.MemoryMarket;
 import sledwright.generator.memory.MemoryPoint;
@@ -43,8 +44,10 @@ public final class Staircases {
      * @param deadline ends the climb; the steps that it has by then stand
      */
     public Staircase of(Axis axis, Optional<Energy> energy, Deadline deadline) {
-        Ranking ranking = new Ranking(request, energy, axis.betterFirst());
-        Query query = new Query(request, families(energy, ranking, deadline), ranking, deadline);
+        // Over price and energy a build has the drives, cards and enclosures of the least total, as in a quote by it.
+        Request asked = energy.isPresent() ? request.withObjective(Objective.LEAST_TOTAL) : request;
+        Ranking ranking = new Ranking(asked, energy, axis.betterFirst());
+        Query query = new Query(asked, families(asked, energy, ranking, deadline), ranking, deadline);
         List<Combination> steps = new ArrayList<>();
         int proved = 0;
         // Where a greater load may run cheaper, a build that was dropped as heavier and no cheaper may have been the one.
@@ -73,8 +76,8 @@ public final class Staircases {
                 proved, doubts, bound);
     }
 
-    private FamilyChoice families(Optional<Energy> energy, Ranking ranking, Deadline deadline) {
-        return families.computeIfAbsent(energy, same -> Families.of(catalog, request, market, ranking, deadline));
+    private FamilyChoice families(Request asked, Optional<Energy> energy, Ranking ranking, Deadline deadline) {
+        return families.computeIfAbsent(energy, same -> Families.of(catalog, asked, market, ranking, deadline));
     }
 
     private Order order(Combination step) {

@@ -7,17 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToLongFunction;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Energy;
-import sledwright.domain.Expansion;
-import sledwright.domain.Platform;
-import sledwright.domain.Power;
-import sledwright.domain.CoolingAndPower;
-import sledwright.domain.Supply;
 import sledwright.generator.Axis;
 import sledwright.generator.Search;
 import sledwright.generator.Staircase;
@@ -28,6 +22,7 @@ import sledwright.generator.time.Deadline;
 class StaircasesAgainstBruteForceTest {
 
     private static final int SEEDS = 180;
+    private static final int EQUIPPED_SEEDS = 25;
 
     /** A build in the list with what it costs. */
     private record Listed(Candidate build, long cost) {
@@ -47,13 +42,25 @@ class StaircasesAgainstBruteForceTest {
     @Test
     void stepsOverPriceAndEnergyAreThoseOfTheListOfEveryBuild() {
         AtomicInteger steps = new AtomicInteger();
-        Seeds.chosen(SEEDS).forEach(seed -> {
-            RandomCase that = RandomCase.of(seed, RandomCase.Size.LISTABLE);
-            SplittableRandom random = new SplittableRandom(seed);
-            Energy energy = new Energy(random.nextInt(1, 9), random.nextDouble(1, 60), random.nextDouble(0.05, 1));
-            steps.addAndGet(check(that, withEnergy(that, energy), Optional.of(energy), Deadline.never()));
-        });
+        Seeds.chosen(SEEDS).forEach(seed -> steps.addAndGet(checkCounting(RandomCase.of(seed, RandomCase.Size.LISTABLE))));
         assertThat(steps.get()).isGreaterThan(5 * (int) Seeds.chosen(SEEDS).count());
+    }
+
+    /** Each build with the set of these that costs least, also where another would load it less. */
+    @Test
+    void stepsOfMachinesWithDrivesCardsAndEnclosuresAreThoseOfTheList() {
+        AtomicInteger steps = new AtomicInteger();
+        Seeds.chosen(EQUIPPED_SEEDS).mapToObj(RandomEquipment::of).forEach(that -> {
+            List<Listed> all = BruteForce.all(that).stream().map(build -> new Listed(build, build.price())).toList();
+            steps.addAndGet(check(that, all, Optional.empty(), Deadline.never()) + checkCounting(that));
+        });
+        assertThat(steps.get()).isGreaterThan(5 * (int) Seeds.chosen(EQUIPPED_SEEDS).count());
+    }
+
+    private static int checkCounting(RandomCase that) {
+        RandomCase counting = LeastTotalAgainstBruteForceTest.counting(that);
+        List<Listed> all = BruteForce.all(counting).stream().map(build -> new Listed(build, build.price() + build.energy())).toList();
+        return check(that, all, counting.request().energy(), Deadline.never());
     }
 
     /** Cut off at once, a staircase may lack steps, but what it calls proved must be so. */
@@ -117,23 +124,5 @@ class StaircasesAgainstBruteForceTest {
             }
         });
         return rising;
-    }
-
-    /** The list of every build with each platform under each of its supplies by itself, so that the supply of a build is known. */
-    private static List<Listed> withEnergy(RandomCase that, Energy energy) {
-        List<Listed> all = new ArrayList<>();
-        for (Platform platform : that.catalog().platforms()) {
-            List<Optional<Supply>> supplies = platform.power().supplies().isEmpty() ? List.of(Optional.empty())
-                    : platform.power().supplies().stream().map(Optional::of).toList();
-            for (Optional<Supply> supply : supplies) {
-                Power power = new Power(platform.power().baseW(), platform.power().budgetW(), supply.stream().toList());
-                Platform alone = new Platform(platform.sku(), platform.name(), platform.processors(), platform.memory(), platform.board(),
-                        new CoolingAndPower(platform.cooling(), platform.thermal(), power), Expansion.NONE);
-                RandomCase part = that.with(List.of(alone), that.catalog().processors(), that.catalog().modules(), that.lots());
-                BruteForce.all(part).forEach(build -> all.add(new Listed(build,
-                        build.price() + NaiveFigures.energyCost(that.request(), build.load() / 1e6, supply.orElse(null), energy))));
-            }
-        }
-        return all;
     }
 }

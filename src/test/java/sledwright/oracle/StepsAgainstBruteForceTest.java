@@ -191,7 +191,9 @@ class StepsAgainstBruteForceTest {
                     || step.price().movePointRight(2).longValueExact() <= request.limit().price().getAsLong());
         }
         assertThat(own.best().subtract(asked.best()).abs()).as(about).isLessThan(BigDecimal.valueOf(isMoney(request) ? 0.0051 : SAME));
-        assertThat(best(asked, curve, 0).orElseThrow().precedes(Goal.of(steps.get(0), request))).as(about).isNotEqualTo(curve.first());
+        // Without the cards nothing may bring a riser that must be there.
+        Goal first = Goal.of(steps.get(0), request);
+        assertThat(best(asked, curve, 0).filter(none -> none.precedes(first)).isPresent()).as(about).isNotEqualTo(curve.first());
     }
 
     /** What is made least: an aim, and the price where the aim is a figure of the machine. */

@@ -45,20 +45,13 @@ import sledwright.samples.Shops;
  * @param tradeIn the share of a price that a pulled part fetches
  * @param buyer   the shop whose prices say what pulled parts fetch
  */
-record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) {
+record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) implements Listed<UpgradeCase> {
 
     private static final int MOST_BITS = 56;
 
-    String text() {
+    @Override
+    public String text() {
         return "trade-in %s of %s%n%s".formatted(tradeIn, build, that.text());
-    }
-
-    Request request() {
-        return that.request();
-    }
-
-    Catalog catalog() {
-        return that.catalog();
     }
 
     int machines() {
@@ -69,9 +62,19 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
         return Installed.of(build, machines(), tradeIn, request().limit(), buyer);
     }
 
-    /** The same machines under another request. */
-    UpgradeCase with(Request other) {
-        return new UpgradeCase(that.with(other), build, tradeIn, buyer);
+    @Override
+    public UpgradeCase with(Request other) {
+        return with(that.with(other));
+    }
+
+    @Override
+    public UpgradeCase with(RandomCase other) {
+        return new UpgradeCase(other, build, tradeIn, buyer);
+    }
+
+    @Override
+    public UpgradeCase ofFewer() {
+        throw new IllegalStateException("The machines stand");
     }
 
     /** Units of a part in all machines. */
@@ -79,8 +82,9 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
         return build.partCounts().getOrDefault(sku, 0) * machines();
     }
 
-    /** What has to be spent at least, minor units; the greatest number where nothing will do, and empty where that is too much to list. */
-    OptionalLong least() {
+    /** What has to be spent. */
+    @Override
+    public OptionalLong least() {
         Optional<Map<String, Integer>> shifts = bits();
         return shifts.isEmpty() ? OptionalLong.empty() : OptionalLong.of(least(shifts.get()));
     }

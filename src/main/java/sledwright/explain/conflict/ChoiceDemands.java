@@ -124,7 +124,16 @@ final class ChoiceDemands {
                         Sentence.of("do without %s", part))));
     }
 
-    private static String list(Set<String> skus) {
+    /** The terms with a demand for a part in every machine; empty where it is none. */
+    static Optional<WhatIf> using(Demand demand, WhatIf terms) {
+        return demand.isOf(USE) ? demand.sku().map(part -> {
+            Set<String> more = new TreeSet<>(terms.request().use());
+            more.add(part);
+            return terms.with(terms.request().withUse(more));
+        }) : Optional.empty();
+    }
+
+    static String list(Set<String> skus) {
         return new TreeSet<>(skus).stream().collect(Collectors.joining(", ", "[", "]"));
     }
 

@@ -45,8 +45,7 @@ public final class EquipmentDemands {
     static Stream<Demand> of(WhatIf terms, Catalog catalog) {
         Equipment asked = terms.request().equipment();
         Optional<Part> held = terms.held().flatMap(catalog::part);
-        boolean isRiser = catalog.platforms().stream().flatMap(platform -> platform.expansion().slots().stream())
-                .anyMatch(slot -> slot.riser().isPresent() && slot.riser().equals(terms.held()));
+        boolean isRiser = terms.held().filter(part -> isRiser(part, catalog)).isPresent();
         boolean housing = asked.enclosure() == EnclosureFrom.NEW && !catalog.enclosures().isEmpty()
                 && catalog.enclosures().stream().noneMatch(enclosure -> terms.held().filter(enclosure::lists).isPresent());
         Stream<Demand> spares = asked.volumes().stream().filter(wish -> !isRiser && wish.hotSpares() > 0).map(EquipmentDemands::spares);
@@ -56,6 +55,32 @@ public final class EquipmentDemands {
                 .filter(wish -> !isRiser && !(held.orElse(null) instanceof Card card && wish.takes(card))).map(EquipmentDemands::cards);
         return Stream.of(spares, volumes, cards, extras(terms), housing ? Stream.of(enclosure()) : Stream.<Demand>of())
                 .flatMap(demands -> demands);
+    }
+
+    /** Whether it is one of these. */
+    static boolean isOne(Demand demand) {
+        return Stream.of(StorageCapacity.KEY, StorageCapacity.SPARES_KEY, AskedCards.KEY, PartsNeeded.KEY, EnclosurePower.KEY)
+                .anyMatch(demand::isOf);
+    }
+
+    /** Whether something that is asked for may bring a part into a build which it would not be in otherwise. */
+    static boolean mayBring(String sku, Equipment asked, Catalog catalog) {
+        Part part = catalog.part(sku).orElseThrow();
+        if (part instanceof Drive drive) {
+            return asked.volumes().stream().anyMatch(wish -> wish.takes(drive.likeness()));
+        }
+        if (part instanceof Card card) {
+            return asked.cards().stream().anyMatch(wish -> wish.takes(card));
+        }
+        if (catalog.isOfEnclosuresAlone(sku)) {
+            return asked.enclosure() == EnclosureFrom.NEW;
+        }
+        return asked.extras().containsKey(sku) || isRiser(sku, catalog) && !(asked.volumes().isEmpty() && asked.cards().isEmpty());
+    }
+
+    private static boolean isRiser(String sku, Catalog catalog) {
+        return catalog.platforms().stream().flatMap(platform -> platform.expansion().slots().stream())
+                .anyMatch(slot -> slot.riser().equals(Optional.of(sku)));
     }
 
     /** Each extra by itself. */

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import sledwright.domain.Equipment;
 import sledwright.domain.Lot;
 import sledwright.domain.Pick;
 import sledwright.domain.Platform;
@@ -38,7 +39,7 @@ public final class Feasibility implements Predicate<Set<Demand>> {
     private final Set<Rule<?>> telling;
     private final List<Set<Demand>> met = new ArrayList<>();
     private final List<Set<Demand>> unmet = new ArrayList<>();
-    /** Whether fewer demands are never harder to meet, so that what a platform cannot meet is known of it for more demands, too. */
+    /** Whether what a platform cannot meet is taken as known of it for more demands, too. */
     private final boolean narrows;
     /** Platform -> sets of demands that no build on it meets. */
     private final Map<String, List<Set<Demand>>> unmetOn = new HashMap<>();
@@ -59,25 +60,36 @@ public final class Feasibility implements Predicate<Set<Demand>> {
         telling = demands.stream().flatMap(demand -> Rulebook.answeringTo(demand.key()).stream()).collect(Collectors.toSet());
     }
 
-    /** Whether fewer demands are never harder to meet. */
-    boolean narrows() {
-        return narrows;
+    /**
+     * Whether fewer demands are surely never harder to meet. Drives, cards and extras may be dearer, or not to be had, in smaller numbers,
+     * and what must be held may need what another demand brings.
+     */
+    boolean isEven() {
+        Equipment equipment = asked.request().equipment();
+        return narrows && equipment.volumes().isEmpty() && equipment.cards().isEmpty() && equipment.extras().isEmpty();
     }
 
-    /** The terms on which only these demands count. */
+    /** The terms on which only these count. A part that must be there counts no more once nothing is asked for that may bring it. */
     public WhatIf terms(Set<Demand> kept) {
         WhatIf terms = asked;
         for (Demand demand : demands) {
             terms = kept.contains(demand) ? terms : demand.without().apply(terms);
         }
-        return terms;
+        Equipment left = terms.request().equipment();
+        Set<String> use = terms.request().use().stream().filter(sku -> EquipmentDemands.mayBring(sku, left, oracle.catalog())
+                || !EquipmentDemands.mayBring(sku, asked.request().equipment(), oracle.catalog())).collect(Collectors.toSet());
+        return terms.with(terms.request().withUse(use));
     }
 
     /** The same without platforms on which these demands are known not to be met. */
     WhatIf narrowed(Set<Demand> kept) {
         WhatIf terms = terms(kept);
         List<String> open = open(kept, terms);
-        return open.isEmpty() || open.size() == oracle.catalog().platforms().size() ? terms : terms.withAmong(Set.copyOf(open));
+        if (open.isEmpty() || open.size() == oracle.catalog().platforms().size()) {
+            return terms;
+        }
+        WhatIf narrowed = terms.withAmong(Set.copyOf(open));
+        return isEven() || oracle.isPossible(narrowed) ? narrowed : terms;
     }
 
     /** The platforms that may meet some demands, those first that were asked for; all of them where none is left out. */

@@ -1,6 +1,7 @@
 package sledwright.explain.conflict;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -68,9 +69,14 @@ public final class Impossibility {
     /** The conflicts, those of few demands first. */
     public List<Conflict> conflicts() {
         List<Conflict> told = new ArrayList<>();
+        Set<List<Demand>> known = new HashSet<>();
         sets.conflicts().stream().sorted(Comparator.comparingInt(Set::size)).limit(ENOUGH).map(this::inOrder).forEach(conflict -> {
             try {
-                told.add(conflict(feasibility.narrows() ? conflict : needed(conflict)));
+                List<Demand> needed = feasibility.isEven() ? conflict : needed(conflict);
+                // What was unmet beside fewer demands may be met by what the others bring.
+                if (known.add(needed) && (feasibility.isEven() || !isPossible(needed))) {
+                    told.add(conflict(needed));
+                }
             } catch (UnsettledException open) {
                 doubts.add(open.doubts());
             }
@@ -84,9 +90,9 @@ public final class Impossibility {
         Set<List<Demand>> known = new HashSet<>();
         sets.corrections().stream().map(this::inOrder).forEach(correction -> {
             try {
-                List<Demand> changed = feasibility.narrows() ? correction : worthwhile(correction);
+                List<Demand> changed = feasibility.isEven() ? correction : worthwhile(correction);
                 if (!changed.isEmpty() && known.add(changed)) {
-                    told.add(relaxation(changed));
+                    relaxation(changed).ifPresent(told::add);
                 }
             } catch (UnsettledException open) {
                 doubts.add(open.doubts());
@@ -139,8 +145,12 @@ public final class Impossibility {
         return conflict.stream().filter(demand -> {
             Set<Demand> others = new HashSet<>(conflict);
             others.remove(demand);
-            return oracle.cheapest(feasibility.terms(others)).isEmpty();
+            return !isPossible(others);
         }).findFirst();
+    }
+
+    private boolean isPossible(Collection<Demand> kept) {
+        return oracle.isPossible(feasibility.terms(Set.copyOf(kept)));
     }
 
     private List<Demand> inOrder(Set<Demand> some) {
@@ -199,13 +209,13 @@ public final class Impossibility {
     /** What of a correction has to change; nothing where what is left cannot be met by itself, but only with what another demand brings. */
     private List<Demand> worthwhile(List<Demand> correction) {
         List<Demand> changed = new ArrayList<>(correction);
-        if (oracle.cheapest(feasibility.terms(beside(changed))).isEmpty()) {
+        if (!isPossible(beside(changed))) {
             return List.of();
         }
         for (Demand demand : correction) {
             Set<Demand> kept = beside(changed);
             kept.add(demand);
-            if (oracle.cheapest(feasibility.terms(kept)).isPresent()) {
+            if (isPossible(kept)) {
                 changed.remove(demand);
             }
         }
@@ -218,13 +228,30 @@ public final class Impossibility {
         return kept;
     }
 
-    /** Gives way in one demand after the other as little as can be, while those still to come are given up. */
-    private Relaxation relaxation(List<Demand> correction) {
+    /**
+     * Gives way in one demand after the other as little as can be, while those still to come are given up; nothing where that takes a
+     * part that must be there along, and less would do.
+     */
+    private Optional<Relaxation> relaxation(List<Demand> correction) {
         WhatIf terms = feasibility.narrowed(beside(correction));
+        Set<String> use = terms.request().use();
+        List<Demand> brought = demands.stream().filter(demand -> demand.isOf(ChoiceDemands.USE) && !correction.contains(demand)
+                && !use.contains(demand.sku().orElseThrow())).toList();
         List<Relaxation.Change> changes = new ArrayList<>();
         List<Sentence> advice = new ArrayList<>();
-        for (Demand demand : correction) {
-            Concession concession = demand.nearest().on(terms, oracle);
+        for (Demand demand : demands) {
+            if (!correction.contains(demand) && !brought.contains(demand)) {
+                continue;
+            }
+            Optional<WhatIf> served = ChoiceDemands.using(demand, terms).filter(oracle::isPossible);
+            if (served.isPresent()) {
+                terms = served.get();
+                continue;
+            }
+            if (brought.contains(demand) && isMoreThanEnough(demand, correction)) {
+                return Optional.empty();
+            }
+            Concession concession = nearest(demand, terms, brought);
             terms = concession.terms();
             boolean ofList = demand.isOf(ChoiceDemands.FORBID) || demand.isOf(ChoiceDemands.USE);
             if (ofList) {
@@ -233,8 +260,38 @@ public final class Impossibility {
             changes.add(new Relaxation.Change(demand.key(), ofList ? Optional.empty() : demand.sku(), demand.asked(), concession.to()));
             advice.add(concession.advice());
         }
+        String used = ChoiceDemands.list(terms.request().use());
+        changes.replaceAll(change -> change.key().equals(ChoiceDemands.USE) ? change.to(used) : change);
         Order order = oracle.cheapest(terms).orElseThrow();
-        return new Relaxation(changes, oracle.catalog().amount(order.price().total()), Sentence.of("%s: builds from %s.",
-                Sentence.list(advice), order.words(order.price().total())).capital());
+        long price = order.price().total();
+        // The price of machines that stand is what is spent on them, less what is pulled.
+        return Optional.of(new Relaxation(changes, oracle.catalog().amount(price), Sentence.of(
+                price < 0 ? "%s: what is pulled then fetches %s more than is spent." : "%s: builds from %s.",
+                Sentence.list(advice), order.words(Math.abs(price))).capital()));
+    }
+
+    /** Whether, without a part that was asked for, not all of a correction has to change. */
+    private boolean isMoreThanEnough(Demand part, List<Demand> correction) {
+        return correction.stream().anyMatch(demand -> {
+            Set<Demand> kept = beside(correction);
+            kept.remove(part);
+            kept.add(demand);
+            return isPossible(kept);
+        });
+    }
+
+    /** As much of a demand as goes with parts that must be there and that it was to bring; where nothing does, as much as is possible. */
+    private Concession nearest(Demand demand, WhatIf terms, List<Demand> brought) {
+        if (EquipmentDemands.isOne(demand)) {
+            WhatIf with = terms;
+            for (Demand part : brought) {
+                with = ChoiceDemands.using(part, with).orElseThrow();
+            }
+            Concession nearest = demand.nearest().on(with, oracle);
+            if (brought.isEmpty() || oracle.isPossible(nearest.terms())) {
+                return nearest;
+            }
+        }
+        return demand.nearest().on(terms, oracle);
     }
 }

@@ -22,6 +22,10 @@ public record Relaxation(List<Change> changes, BigDecimal price, Sentence senten
      * @param to   the nearest that is possible, as a request file writes it; empty where the key must go, and for stock
      */
     public record Change(String key, Optional<String> sku, String from, String to) {
+
+        Change to(String other) {
+            return new Change(key, sku, from, other);
+        }
     }
 
     public Relaxation {

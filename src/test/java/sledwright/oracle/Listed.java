@@ -1,0 +1,45 @@
+package sledwright.oracle;
+
+import java.util.OptionalLong;
+import sledwright.domain.Catalog;
+import sledwright.domain.Request;
+
+/**
+ * A case whose least price can be listed, under its own request and others.
+ *
+ * @param <T> its kind
+ */
+interface Listed<T extends Listed<T>> {
+
+    /** More units than all machines of such a case take of a part. */
+    int PLENTY = 24;
+
+    RandomCase that();
+
+    /** The same under another request. */
+    T with(Request other);
+
+    /** The same from other lots. */
+    T with(RandomCase other);
+
+    /** The same where fewer machines would do. */
+    T ofFewer();
+
+    String text();
+
+    /** Minor units; the greatest number where nothing will do, and empty where that is too much to list. */
+    OptionalLong least();
+
+    default Request request() {
+        return that().request();
+    }
+
+    default Catalog catalog() {
+        return that().catalog();
+    }
+
+    /** The same with units enough of every lot. */
+    default T plentiful() {
+        return with(new RandomCase(that().seed(), catalog().withEachLot(lot -> lot.with(Math.max(lot.available(), PLENTY), lot.breaks())), request()));
+    }
+}
