@@ -3,6 +3,7 @@ package sledwright.oracle;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -21,6 +22,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.DeliverBy;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
 import sledwright.domain.MemoryMode;
@@ -141,8 +143,8 @@ class ConflictsAgainstBruteForceTest {
                         .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)), asked.enclosure())));
         for (String key : List.of("require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.work", "require.cores",
                 "require.base_ghz", "require.all_core_ghz", "require.gb_per_core", "require.gbs_per_core", "require.spare_slots", "require.processors",
-                "require.memory_mode", "require.balanced", "require.one_module_part", "limit.power_w", "limit.lead_days", "limit.inlet_c", "limit.altitude_m", "limit.mains_v", "limit.conditions",
-                "limit.price", "stock")) {
+                "require.memory_mode", "require.balanced", "require.one_module_part", "limit.power_w", "limit.lead_days", "limit.by", "limit.inlet_c", "limit.altitude_m", "limit.mains_v", "limit.conditions",
+                "limit.price", "limit.price_with_tax", "stock")) {
             left = keys.contains(key) ? left : changed(left, key, "");
         }
         if (one instanceof ListedQuote) {
@@ -202,7 +204,8 @@ class ConflictsAgainstBruteForceTest {
         Optional<String> to = switch (change.key()) {
             case "require.cores", "require.spare_slots", "require.cards", "extras" -> Optional.of(String.valueOf(Integer.parseInt(change.to()) + 1));
             case "limit.lead_days" -> Optional.of(String.valueOf(Integer.parseInt(change.to()) - 1));
-            case "limit.price" -> Optional.of(new BigDecimal(change.to()).subtract(new BigDecimal("0.01")).toPlainString());
+            case "limit.by" -> Optional.of(LocalDate.parse(change.to()).minusDays(1).toString());
+            case "limit.price", "limit.price_with_tax" -> Optional.of(new BigDecimal(change.to()).subtract(new BigDecimal("0.01")).toPlainString());
             case "limit.power_w" -> Optional.of(new BigDecimal(change.to()).subtract(new BigDecimal("0.001")).toPlainString());
             case "require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.work", "require.base_ghz", "require.all_core_ghz",
                     "require.gb_per_core", "require.gbs_per_core", "limit.inlet_c", "limit.altitude_m", "require.storage" ->
@@ -244,8 +247,14 @@ class ConflictsAgainstBruteForceTest {
             case "enclosure" -> one.with(r.withEquipment(r.equipment().withEnclosure(EnclosureFrom.OWN)));
             case "forbid" -> one.with(r.withForbid(list(to)));
             case "use" -> one.with(r.withUse(list(to)));
-            case "limit.price" -> one.with(r.withLimit(limit.withPrice(to.isEmpty() ? OptionalLong.empty()
-                    : OptionalLong.of(minor(one.catalog(), new BigDecimal(to))))));
+            case "limit.price" -> {
+                OptionalLong most = to.isEmpty() ? OptionalLong.empty() : OptionalLong.of(minor(one.catalog(), new BigDecimal(to)));
+                yield one.with(r.withLimit(limit.taxed().map(tax -> limit.withTaxed(tax.withBeside(most))).orElseGet(() -> limit.withPrice(most))));
+            }
+            case "limit.price_with_tax" -> one.with(r.withLimit(limit.taxed().map(tax -> to.isEmpty() ? limit.withPrice(tax.beside())
+                    : limit.withTaxed(tax.withMost(minor(one.catalog(), new BigDecimal(to))))).orElse(limit)));
+            case "limit.by" -> one.with(r.withLimit(limit.withBy(limit.by().filter(asked -> !to.isEmpty()).map(asked ->
+                    DeliverBy.of(LocalDate.parse(to), asked.day().minusDays(asked.days()))))));
             case "limit.power_w" -> one.with(r.withLimit(limit.withPowerW(number(to))));
             case "limit.lead_days" -> one.with(r.withLimit(limit.withLeadDays(to.isEmpty() ? OptionalInt.empty()
                     : OptionalInt.of(Integer.parseInt(to)))));

@@ -1,5 +1,6 @@
 package sledwright.oracle;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -7,11 +8,17 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
+import sledwright.domain.DeliverBy;
 import sledwright.domain.Goal;
+import sledwright.domain.Limits;
+import sledwright.domain.TaxedPrice;
 import sledwright.domain.Worth;
 import sledwright.domain.Workload;
 import sledwright.domain.WorkWish;
@@ -44,7 +51,25 @@ record RandomCase(long seed, Catalog catalog, Request request) {
         RandomParts parts = new RandomParts(random, new SplittableRandom(~seed), size, machines);
         Catalog catalog = catalog(parts.labour(), parts.factors(), parts.platforms(), parts.processors(), parts.modules(), parts.lots());
         Request request = new RandomRequest(random, size, catalog).request(machines);
-        return RandomEdges.of(new RandomCase(seed, catalog, working(populated(request, new SplittableRandom(-seed)), size, new SplittableRandom(7 * seed + 5))), size);
+        return dated(RandomEdges.of(new RandomCase(seed, catalog, working(populated(request, new SplittableRandom(-seed)), size, new SplittableRandom(7 * seed + 5))),
+                size), new SplittableRandom(11 * seed + 3));
+    }
+
+    /** Some limits as others write them: days as a last day, a price with its tax. */
+    private static RandomCase dated(RandomCase that, SplittableRandom random) {
+        Limits limit = that.request().limit();
+        if (limit.leadDays().isPresent() && random.nextInt(3) == 0) {
+            int days = limit.leadDays().getAsInt();
+            limit = limit.withLeadDays(random.nextBoolean() ? OptionalInt.empty() : OptionalInt.of(random.nextInt(6)))
+                    .withBy(Optional.of(new DeliverBy(that.catalog().pricedOn().plusDays(days), days)));
+        }
+        if (limit.price().isPresent() && random.nextInt(4) == 0) {
+            long price = limit.price().getAsLong();
+            TaxedPrice tax = new TaxedPrice(0, new BigDecimal(List.of("19", "7.125", "20").get(random.nextInt(3))), "VAT",
+                    random.nextBoolean() ? OptionalLong.empty() : OptionalLong.of(Math.max(0, price + random.nextInt(-2000, 2000))));
+            limit = limit.withTaxed(tax.withMost(tax.gross(price)));
+        }
+        return that.with(that.request().withLimit(limit));
     }
 
     /** A workload of a third of the cases that can be listed; what it asks for is often what some machine does exactly. */

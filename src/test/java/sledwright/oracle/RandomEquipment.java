@@ -1,6 +1,7 @@
 package sledwright.oracle;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,6 +18,7 @@ import java.util.TreeMap;
 import sledwright.domain.Assortment;
 import sledwright.domain.Availability;
 import sledwright.domain.BayGroup;
+import sledwright.domain.Board;
 import sledwright.domain.Card;
 import sledwright.domain.CardHeight;
 import sledwright.domain.CardKind;
@@ -43,6 +45,7 @@ import sledwright.domain.Need;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Platform;
+import sledwright.domain.ProcessorSupport;
 import sledwright.domain.RaidLevel;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
@@ -60,6 +63,10 @@ final class RandomEquipment {
 
     private final long seed;
     private final SplittableRandom random;
+    /** For what is added to the cases as time goes by, so that the rest of each stays what it was. */
+    private final SplittableRandom added;
+    /** Drives of several form factors, which not every group of bays takes. */
+    private final boolean mixed;
     private final int machines;
     private final Map<String, List<Lot>> lots = new LinkedHashMap<>();
     private final List<Drive> drives = new ArrayList<>();
@@ -69,6 +76,8 @@ final class RandomEquipment {
     private RandomEquipment(long seed, int machines, Map<String, List<Lot>> others) {
         this.seed = seed;
         random = new SplittableRandom(seed * 15_485_863 + 11);
+        added = new SplittableRandom(seed * 32_452_843 + 13);
+        mixed = added.nextInt(4) == 0;
         this.machines = machines;
         lots.putAll(others);
     }
@@ -179,7 +188,7 @@ final class RandomEquipment {
         int kinds = between(1, 3);
         for (int k = 0; k < kinds; k++) {
             Drive.Kind kind = new Drive.Kind(pick(DriveKind.values()), pick(DriveInterface.SATA, DriveInterface.SATA, DriveInterface.SAS, DriveInterface.NVME),
-                    FormFactor.SMALL, pick(200, 400, 400, 800));
+                    mixed ? FormFactor.values()[added.nextInt(FormFactor.values().length)] : FormFactor.SMALL, pick(200, 400, 400, 800));
             double watts = drives.stream().filter(drive -> drive.likeness().equals(kind)).mapToDouble(Drive::powerW).findFirst().orElse(between(3, 12));
             int parts = machines > 1 ? between(1, 2) : between(1, 2);
             for (int i = 0; i < parts; i++) {
@@ -220,7 +229,7 @@ final class RandomEquipment {
         List<BayGroup> bays = new ArrayList<>();
         int groups = between(1, 2);
         for (int i = 1; i <= groups; i++) {
-            bays.add(new BayGroup("bays" + i, between(1, i == 1 ? 6 : 3), Set.of(FormFactor.SMALL), chance(0.7) ? EnumSet.allOf(DriveInterface.class) : links(), levels(),
+            bays.add(new BayGroup("bays" + i, between(1, i == 1 ? 6 : 3), formFactors(), chance(0.7) ? EnumSet.allOf(DriveInterface.class) : links(), levels(),
                     chance(0.75) ? OptionalInt.empty() : OptionalInt.of(between(1, from.processors().sockets()))));
         }
         List<CardSlot> slots = new ArrayList<>();
@@ -238,8 +247,27 @@ final class RandomEquipment {
             needs.add(new Need(Need.Cause.EMPTY_SOCKETS, 0, Map.of("X3", 1)));
         }
         Optional<DriveSupport> onboard = chance(0.7) ? Optional.of(new DriveSupport(chance(0.5) ? Set.of(DriveInterface.SATA) : EnumSet.of(DriveInterface.SATA, DriveInterface.SAS), between(1, 6), levels())) : Optional.empty();
-        return new Platform(from.sku(), from.name(), from.processors(), from.memory(), from.board(), from.coolingAndPower(),
-                new Expansion(bays, onboard, slots, needs));
+        boolean spare = added.nextInt(6) == 0 && from.board().slot("1A1").isPresent();
+        return new Platform(from.sku(), from.name(), spare ? oneMore(from.processors()) : from.processors(), from.memory(),
+                spare ? oneMore(from.board()) : from.board(), from.coolingAndPower(), new Expansion(bays, onboard, slots, needs));
+    }
+
+    /** With a socket that is never fitted. */
+    private static ProcessorSupport oneMore(ProcessorSupport from) {
+        return new ProcessorSupport(from.socket(), from.generations(), from.counts(), from.maxTdpW(), from.sockets() + 1);
+    }
+
+    private static Board oneMore(Board from) {
+        return new Board(from.sockets() + 1, from.channels(), from.slotsPerChannel(), from.fillSide(), List.of());
+    }
+
+    private Set<FormFactor> formFactors() {
+        if (!mixed) {
+            return Set.of(FormFactor.SMALL);
+        }
+        Set<FormFactor> some = EnumSet.of(FormFactor.values()[added.nextInt(FormFactor.values().length)]);
+        Arrays.stream(FormFactor.values()).filter(other -> added.nextInt(3) > 0).forEach(some::add);
+        return some;
     }
 
     private List<Enclosure> enclosures(List<Platform> platforms) {
@@ -268,7 +296,7 @@ final class RandomEquipment {
             RaidLevel level = pick(RaidLevel.LEVEL_0, RaidLevel.LEVEL_0, RaidLevel.LEVEL_1, RaidLevel.LEVEL_1, RaidLevel.LEVEL_5, RaidLevel.LEVEL_6, RaidLevel.LEVEL_10);
             Drive.Kind likely = any(drives).likeness();
             volumes.add(new VolumeWish("v" + i, pick(0, 200, 300, 400, 800), level, chance(0.8) ? Optional.empty() : Optional.of(chance(0.8) ? likely.kind() : pick(DriveKind.values())),
-                    chance(0.85) ? Optional.empty() : Optional.of(chance(0.8) ? likely.link() : pick(DriveInterface.values())), level == RaidLevel.LEVEL_0 || chance(0.7) ? 0 : 1));
+                    chance(0.85) ? Optional.empty() : Optional.of(chance(0.8) ? likely.link() : pick(DriveInterface.values())), spares(level)));
         }
         List<CardWish> wishes = new ArrayList<>();
         int asked = pick(0, 0, 0, 1, 1, 2);
@@ -281,6 +309,10 @@ final class RandomEquipment {
         }
         Map<String, Integer> units = chance(0.25) ? Map.of("X" + between(1, 3), between(1, 2)) : Map.of();
         return new Equipment(volumes, wishes, units, chance(0.85) ? EnclosureFrom.NEW : EnclosureFrom.OWN);
+    }
+
+    private int spares(RaidLevel level) {
+        return level == RaidLevel.LEVEL_0 || chance(0.7) ? 0 : added.nextInt(4) == 0 ? 2 : 1;
     }
 
     private void offer(String sku, long price, int most) {

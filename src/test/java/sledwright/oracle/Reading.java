@@ -118,7 +118,8 @@ final class Reading {
     static Set<String> lot(Lot lot, Limits limits) {
         Set<String> broken = new HashSet<>();
         if (!lot.onHand()) {
-            if (limits.leadDays().isPresent() && lot.leadDays() > limits.leadDays().getAsInt()) {
+            if (limits.leadDays().isPresent() && lot.leadDays() > limits.leadDays().getAsInt()
+                    || limits.by().isPresent() && lot.leadDays() > limits.by().get().days()) {
                 broken.add("lead-time");
             }
             if (!limits.conditions().isEmpty() && !limits.conditions().contains(lot.condition())) {

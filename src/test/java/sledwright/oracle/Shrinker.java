@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -130,12 +129,12 @@ final class Shrinker {
                 .filter(other -> !other.equals(q)).forEach(other -> steps.add(r.withRequire(other)));
         Limits l = r.limit();
         Stream.of(
-                new Limits(OptionalLong.empty(), l.powerW(), l.leadDays(), l.inletC(), l.altitudeM(), l.mainsV(), l.conditions()),
-                new Limits(l.price(), OptionalDouble.empty(), l.leadDays(), l.inletC(), l.altitudeM(), l.mainsV(), l.conditions()),
-                new Limits(l.price(), l.powerW(), OptionalInt.empty(), l.inletC(), l.altitudeM(), l.mainsV(), l.conditions()),
-                new Limits(l.price(), l.powerW(), l.leadDays(), OptionalDouble.empty(), 0, l.mainsV(), l.conditions()),
-                new Limits(l.price(), l.powerW(), l.leadDays(), l.inletC(), l.altitudeM(), OptionalDouble.empty(), l.conditions()),
-                new Limits(l.price(), l.powerW(), l.leadDays(), l.inletC(), l.altitudeM(), l.mainsV(), Set.of()))
+                l.withPrice(OptionalLong.empty()),
+                l.withPowerW(OptionalDouble.empty()),
+                l.waiting(),
+                l.withInletC(OptionalDouble.empty()).withAltitudeM(0),
+                l.withMainsV(OptionalDouble.empty()),
+                l.withConditions(Set.of()))
                 .filter(other -> !other.equals(l)).forEach(other -> steps.add(r.withLimit(other)));
         if (r.alternatives() > 1) {
             steps.add(r.withAlternatives(r.alternatives() - 1, r.step()));

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 import sledwright.domain.CardWish;
 import sledwright.domain.Catalog;
 import sledwright.domain.Equipment;
-import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryNeeds;
 import sledwright.domain.Objective;
@@ -235,7 +234,7 @@ class StepsAgainstBruteForceTest {
         Request request = asked.that.request();
         Request changed = request.withRequire(least(request.require(), curve.key(), least)).withEquipment(least(asked, curve, least));
         if (request.objective() == Objective.CHEAPEST) {
-            changed = changed.withLimit(price(request.limit(), OptionalLong.empty()));
+            changed = changed.withLimit(request.limit().withPrice(OptionalLong.empty()));
         }
         return BruteForce.all(asked.that.with(changed)).stream().map(build -> Goal.of(build, request))
                 .min(Comparator.comparingDouble(Goal::aim).thenComparingDouble(Goal::price)).map(goal -> goal.rounded(request));
@@ -252,10 +251,6 @@ class StepsAgainstBruteForceTest {
                 + request.worth().gbs() * (build.bandwidth() / 1e6 - require.bandwidthGbs())
                 + request.worth().throughput() * (build.throughput() / 1e6 - require.throughput())
                 + request.worth().work() * (build.work() / 1e6 - require.work().least()));
-    }
-
-    private static Limits price(Limits limit, OptionalLong most) {
-        return new Limits(most, limit.powerW(), limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions());
     }
 
     private static Equipment least(Asked asked, Curve curve, double least) {

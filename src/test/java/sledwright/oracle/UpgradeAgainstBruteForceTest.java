@@ -255,8 +255,7 @@ class UpgradeAgainstBruteForceTest {
     private static void checkWhole(UpgradeCase one, Upgrade upgrade, String about) {
         long credit = one.machines() * one.build().partCounts().entrySet().stream().mapToLong(part -> one.credit(part.getKey()) * part.getValue()).sum();
         Limits l = one.request().limit();
-        Limits more = new Limits(l.price().isPresent() ? OptionalLong.of(l.price().getAsLong() + credit) : l.price(), l.powerW(), l.leadDays(),
-                l.inletC(), l.altitudeM(), l.mainsV(), l.conditions());
+        Limits more = l.price().isPresent() ? l.withPrice(OptionalLong.of(l.price().getAsLong() + credit)) : l;
         Optional<Long> price = BruteForce.all(one.that().with(one.request().withLimit(more))).stream().map(Candidate::price).min(Long::compare);
         if (upgrade.proof().wholeDoubts().none()) {
             assertThat(upgrade.whole().map(whole -> whole.spend() + credit)).as(about).isEqualTo(price);
