@@ -7,9 +7,14 @@ public record Pick(Lot lot, int quantity) {
         return lot.sku();
     }
 
+    /** The line of the lot's price list that holds for this quantity. */
+    public Lot.PriceBreak priceBreak() {
+        return lot.breakFor(quantity);
+    }
+
     /** What one unit costs the customer at this quantity, minor units. */
     public long unitPrice() {
-        return lot.breakFor(quantity).unitPrice();
+        return priceBreak().unitPrice();
     }
 
     /** What all units cost the customer, minor units. */

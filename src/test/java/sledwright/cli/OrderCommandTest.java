@@ -148,7 +148,7 @@ class OrderCommandTest {
         for (JsonNode pick : answer.get("picks")) {
             String lot = pick.get("sku").asText() + " " + pick.get("lot").asText();
             assertThat(taken.remove(lot)).as(lot).isEqualTo(pick.get("quantity").asInt());
-            assertThat(prices.get(lot)).as("price of " + lot + " by what the whole order takes").isEqualTo(pick.get("unit_price").asText());
+            assertThat(prices.get(lot)).as("price and cost of " + lot + " by what the whole order takes").isEqualTo(each(pick));
         }
         assertThat(taken).isEmpty();
     }
@@ -157,8 +157,12 @@ class OrderCommandTest {
         for (JsonNode line : lines) {
             String lot = line.get("sku").asText() + " " + line.get("lot").asText();
             taken.merge(lot, line.get("quantity").asInt() * times, Integer::sum);
-            assertThat(prices.computeIfAbsent(lot, first -> line.get("unit_price").asText())).isEqualTo(line.get("unit_price").asText());
+            assertThat(prices.computeIfAbsent(lot, first -> each(line))).isEqualTo(each(line));
         }
+    }
+
+    private static String each(JsonNode line) {
+        return line.get("unit_price").asText() + " of which " + line.get("unit_cost").asText();
     }
 
     @Test

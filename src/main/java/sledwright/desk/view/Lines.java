@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.function.ToLongFunction;
+import java.util.function.Function;
 import sledwright.domain.Build;
 import sledwright.domain.Card;
 import sledwright.domain.Catalog;
@@ -18,6 +18,7 @@ import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Lot;
+import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Part;
 import sledwright.domain.Pick;
 import sledwright.domain.Platform;
@@ -33,17 +34,17 @@ public final class Lines {
     private static final int OTHERS = 9;
 
     private final Catalog catalog;
-    private final ToLongFunction<Pick> unitPrice;
+    private final Function<Pick, PriceBreak> priceBreak;
     private final List<Line> lines = new ArrayList<>();
 
-    private Lines(Catalog catalog, ToLongFunction<Pick> unitPrice) {
+    private Lines(Catalog catalog, Function<Pick, PriceBreak> priceBreak) {
         this.catalog = catalog;
-        this.unitPrice = unitPrice;
+        this.priceBreak = priceBreak;
     }
 
     /** Parts in the order in which a machine is put together, then labour, then the licence; nothing that is free of charge but parts. */
     public static List<Line> of(Order order) {
-        Lines made = new Lines(order.catalog(), Pick::unitPrice);
+        Lines made = new Lines(order.catalog(), Pick::priceBreak);
         made.addParts(order.picks());
         made.addLabour(order.machines().size(), order.machines().stream().mapToInt(build -> build.modules().size()).sum());
         made.addLabour(order.machines());
@@ -53,7 +54,7 @@ public final class Lines {
 
     /** Parts, labour and licence of an upgrade, then what its pulled parts fetch. */
     static List<Line> of(Plan plan, Installed installed, Catalog shop) {
-        Lines made = new Lines(plan.order().catalog(), Pick::unitPrice);
+        Lines made = new Lines(plan.order().catalog(), Pick::priceBreak);
         made.addParts(plan.order().picks());
         if (plan.changesAnything()) {
             made.addLabour(installed.machines(), plan.putIn().modules());
@@ -66,15 +67,15 @@ public final class Lines {
     }
 
     /** Parts alone, at prices that do not follow from these picks by themselves. */
-    static List<Line> parts(List<Pick> picks, ToLongFunction<Pick> unitPrice, Catalog catalog) {
-        Lines made = new Lines(catalog, unitPrice);
+    static List<Line> parts(List<Pick> picks, Function<Pick, PriceBreak> priceBreak, Catalog catalog) {
+        Lines made = new Lines(catalog, priceBreak);
         made.addParts(picks);
         return List.copyOf(made.lines);
     }
 
     /** Parts of alike machines at such prices, their labour and their licence. */
-    static List<Line> of(Build build, int machines, List<Pick> picks, ToLongFunction<Pick> unitPrice, Licence licence, Catalog catalog) {
-        Lines made = new Lines(catalog, unitPrice);
+    static List<Line> of(Build build, int machines, List<Pick> picks, Function<Pick, PriceBreak> priceBreak, Licence licence, Catalog catalog) {
+        Lines made = new Lines(catalog, priceBreak);
         made.addParts(picks);
         made.addLabour(machines, machines * build.modules().size());
         made.addLabour(Collections.nCopies(machines, build));
@@ -122,14 +123,15 @@ public final class Lines {
 
     private void addPart(Pick pick) {
         Lot lot = pick.lot();
-        long each = unitPrice.applyAsLong(pick);
+        PriceBreak at = priceBreak.apply(pick);
+        long each = at.unitPrice();
         lines.add(new Line(Line.Kind.PART, pick.sku(), catalog.part(pick.sku()).orElseThrow().description(),
-                Optional.of(new Line.Source(lot.lot(), lot.supplier(), lot.condition().label(), lot.leadDays(), unitCost(pick))),
+                Optional.of(new Line.Source(lot.lot(), lot.supplier(), lot.condition().label(), lot.leadDays(), unitCost(at))),
                 pick.quantity(), catalog.amount(each), catalog.amount(Math.multiplyExact(each, pick.quantity()))));
     }
 
-    private Optional<BigDecimal> unitCost(Pick pick) {
-        OptionalLong cost = pick.lot().breakFor(pick.quantity()).unitCost();
+    private Optional<BigDecimal> unitCost(PriceBreak at) {
+        OptionalLong cost = at.unitCost();
         return cost.isPresent() ? Optional.of(catalog.amount(cost.getAsLong())) : Optional.empty();
     }
 

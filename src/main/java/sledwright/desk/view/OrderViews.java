@@ -33,6 +33,7 @@ import sledwright.domain.Discount;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Lot;
+import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
 import sledwright.domain.Pick;
@@ -62,7 +63,7 @@ final class OrderViews {
     private final Catalog catalog;
     private final Map<String, Explanation> why;
     private final Discount discount;
-    private final Map<Lot, Long> unitPrices = new HashMap<>();
+    private final Map<Lot, PriceBreak> breaks = new HashMap<>();
     private final Map<Lot, Integer> left = new LinkedHashMap<>();
     private final Map<Build, Deque<Sled>> unhoused = new HashMap<>();
 
@@ -72,7 +73,7 @@ final class OrderViews {
         this.why = why;
         catalog = outcome.catalog();
         outcome.picks().forEach(pick -> {
-            unitPrices.put(pick.lot(), pick.unitPrice());
+            breaks.put(pick.lot(), pick.priceBreak());
             left.merge(pick.lot(), pick.quantity(), Integer::sum);
         });
     }
@@ -141,12 +142,12 @@ final class OrderViews {
     }
 
     private List<Line> parts(List<Pick> picks) {
-        return Lines.parts(picks, this::unitPrice, catalog);
+        return Lines.parts(picks, this::priceBreak, catalog);
     }
 
-    /** What a unit of the lot costs with all that the whole order takes from it. */
-    private long unitPrice(Pick pick) {
-        return unitPrices.get(pick.lot());
+    /** What a unit of the lot costs, customer and shop, with all that the whole order takes from it. */
+    private PriceBreak priceBreak(Pick pick) {
+        return breaks.get(pick.lot());
     }
 
     private Filled line(LineFill line) {
@@ -184,9 +185,9 @@ final class OrderViews {
         }
         List<Pick> picks = together.entrySet().stream().map(entry -> new Pick(entry.getKey(), entry.getValue())).toList();
         OrderPrice beside = OrderPrice.of(List.of(fill.build()), List.of(), catalog.labour(), line.line().request().licence());
-        long price = picks.stream().mapToLong(pick -> unitPrice(pick) * pick.quantity()).sum() + beside.total() * fill.machines();
+        long price = picks.stream().mapToLong(pick -> priceBreak(pick).unitPrice() * pick.quantity()).sum() + beside.total() * fill.machines();
         return new Group(number, BuildView.of(fill.build(), fill.machines(), line.line().request(), catalog, picks, catalog.amount(price),
-                Lines.of(fill.build(), fill.machines(), picks, this::unitPrice, line.line().request().licence(), catalog)), picked);
+                Lines.of(fill.build(), fill.machines(), picks, this::priceBreak, line.line().request().licence(), catalog)), picked);
     }
 
     /** Enclosures take what the machines leave of each lot. */
@@ -247,7 +248,7 @@ final class OrderViews {
         return new Shortage(shortages.most(), shortages.looked(), causes, shortages.parts().stream().map(lack -> new Lack(lack.sku(),
                 catalog.part(lack.sku()).orElseThrow().description(), lack.units(), lack.byLine())).toList(),
                 shortages.later().map(later -> new Later(catalog.amount(later.price()), later.leadDays(),
-                        Lines.parts(later.purchases(), Pick::unitPrice, catalog))));
+                        Lines.parts(later.purchases(), Pick::priceBreak, catalog))));
     }
 
     private Cause cause(TooFewSuppliers few) {
