@@ -60,6 +60,10 @@ public record Grid(String file, String sheet, List<Row> rows, boolean decimalCom
         rows = List.copyOf(rows);
     }
 
+    public boolean isCsv() {
+        return sheet.isEmpty();
+    }
+
     /** What a person calls a cell: C7. */
     public static String address(int column, int row) {
         return letters(column) + row;

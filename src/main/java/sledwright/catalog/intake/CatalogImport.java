@@ -65,16 +65,21 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
         }
         faults.throwIfAny();
         Optional<Grid> grid = GridReader.read(list, sheet.or(columns.orElseThrow()::sheet), columns.get().separator(), faults);
-        Optional<Delivery> delivery = grid.flatMap(cells -> Delivery.of(cells, columns.get(), mapping.isEmpty(), table, faults));
+        Optional<Delivery> told = grid.flatMap(cells -> Delivery.of(cells, columns.get(), mapping.isEmpty(), table, faults));
         StandingTable standing = StandingTable.of(folder, table, faults);
         List<MergedRow> ours = standing.bytes().isPresent() ? ours(folder, table, faults) : List.of();
         faults.throwIfAny();
         Optional<Whole> whole = columns.get().replaces();
-        Optional<Place> nameless = whole.isPresent() ? delivery.orElseThrow().nameless() : Optional.empty();
-        CatalogImport made = sound(standing, ours, delivery.orElseThrow(), whole.filter(kind -> nameless.isEmpty())
-                .map(kind -> new Replacement(kind, suppliers(folder), Place.of(list.name()), delivery.get().read())));
-        return nameless.map(row -> made.warning(row,
-                "does not say its sku and lot, so nothing that the list leaves out is taken as sold out")).orElse(made);
+        // What a list that replaces does not have is not to be, price breaks included.
+        boolean ofLots = table == CatalogTable.OFFERS && whole.isEmpty();
+        Delivery delivery = ofLots ? told.orElseThrow().ofLots(ours) : told.orElseThrow();
+        Optional<Place> nameless = whole.isPresent() ? delivery.nameless() : Optional.empty();
+        CatalogImport made = sound(standing, ours, delivery, whole.filter(kind -> nameless.isEmpty())
+                .map(kind -> new Replacement(kind, suppliers(folder), Place.of(list.name()), delivery.read())));
+        List<Fault> notes = new ArrayList<>(delivery.unread());
+        nameless.ifPresent(row -> notes.add(new Fault(row,
+                "does not say its sku and lot, so nothing that the list leaves out is taken as sold out")));
+        return made.warning(notes);
     }
 
     /** What the shop calls its suppliers; as they are written where the catalogue as it stands has faults. */
@@ -83,8 +88,8 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
                 .orElse(SupplierNames.AS_WRITTEN);
     }
 
-    private CatalogImport warning(Place place, String message) {
-        List<Fault> more = new ArrayList<>(List.of(new Fault(place, message)));
+    private CatalogImport warning(List<Fault> notes) {
+        List<Fault> more = new ArrayList<>(notes);
         more.addAll(warnings);
         return new CatalogImport(standing, changes, unchanged, refused, more, text, made);
     }

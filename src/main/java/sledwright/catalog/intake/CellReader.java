@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.format.ResolverStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -97,10 +98,15 @@ final class CellReader {
             return Read.of(text);
         }
         try {
-            return Read.of(LocalDate.parse(text, dates.get()).toString());
+            LocalDate day = LocalDate.parse(text, dates.get());
+            // What is no day, such as 31 February, is read as the last of its month, and as one of the next where that is allowed.
+            if (day.equals(LocalDate.parse(text, dates.get().withResolverStyle(ResolverStyle.LENIENT)))) {
+                return Read.of(day.toString());
+            }
         } catch (DateTimeException other) {
-            return Read.problem(text, "must be a date as %s".formatted(notation.datePattern().get()));
+            // As what is no day.
         }
+        return Read.problem(text, "must be a date as %s".formatted(notation.datePattern().get()));
     }
 
     private Read figure(String text, boolean typed, ColumnRule rule) {

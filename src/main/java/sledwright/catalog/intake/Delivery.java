@@ -21,13 +21,15 @@ import sledwright.input.Place;
  * @param refused why rows are not among {@code rows}
  * @param read    every row that could be read so far that its key is known, taken or not
  * @param nameless the first row that does not say its key; empty: all do
+ * @param unread  headings over columns that are not read, where they should be ours
  */
-record Delivery(List<Incoming> rows, List<Fault> refused, List<Incoming> read, Optional<Place> nameless) {
+record Delivery(List<Incoming> rows, List<Fault> refused, List<Incoming> read, Optional<Place> nameless, List<Fault> unread) {
 
     Delivery {
         rows = List.copyOf(rows);
         refused = List.copyOf(refused);
         read = List.copyOf(read);
+        unread = List.copyOf(unread);
     }
 
     /** Empty, with faults, when the sheet has not the headings. */
@@ -39,7 +41,14 @@ record Delivery(List<Incoming> rows, List<Fault> refused, List<Incoming> read, O
             faults.add(Place.of(grid.file()), "has more than %s rows below its headings; split it".formatted(GridReader.MOST_ROWS));
             return Optional.empty();
         }
-        return found.map(headings -> new Reader(grid, mapping, table, headings).delivery());
+        return found.map(headings -> new Reader(grid, mapping, table, headings)
+                .delivery(ownHeadings ? headings.unread(table) : List.of()));
+    }
+
+    /** The same, what rows of offers say of a whole lot being said of each of its price breaks. */
+    Delivery ofLots(List<MergedRow> ours) {
+        WholeLots lots = new WholeLots(ours, read);
+        return new Delivery(lots.spread(rows), refused, lots.spread(read), nameless, unread);
     }
 
     /**
@@ -65,7 +74,7 @@ record Delivery(List<Incoming> rows, List<Fault> refused, List<Incoming> read, O
 
         private final Grid grid;
         private final CatalogTable table;
-        private final int firstRow;
+        private final Headings headings;
         private final List<Origin> origins;
         private final Map<Integer, Origin> breaks = new TreeMap<>();
         private final CellReader cells;
@@ -74,19 +83,20 @@ record Delivery(List<Incoming> rows, List<Fault> refused, List<Incoming> read, O
         Reader(Grid grid, Mapping mapping, CatalogTable table, Headings headings) {
             this.grid = grid;
             this.table = table;
-            firstRow = headings.firstRow();
+            this.headings = headings;
             origins = mapping.rules().stream().flatMap(rule -> Origin.of(rule, headings).stream()).toList();
             mapping.breaks().forEach(priced -> Origin.of(priced.price(), headings).ifPresent(origin -> breaks.put(priced.from(), origin)));
             cells = new CellReader(table, mapping, grid);
         }
 
-        Delivery delivery() {
+        Delivery delivery(List<Fault> unread) {
             List<Incoming> rows = new ArrayList<>();
             List<Incoming> named = new ArrayList<>();
             Place nameless = null;
             Map<List<String>, Place> seen = new HashMap<>();
-            for (Grid.Row row : grid.rows().subList(Math.min(firstRow, grid.rows().size()), grid.rows().size())) {
+            for (Grid.Row row : grid.rows().subList(Math.min(headings.firstRow(), grid.rows().size()), grid.rows().size())) {
                 int before = refused.size();
+                refuseMore(row);
                 List<Incoming> read = read(row);
                 for (Incoming each : read) {
                     List<String> key = RowKey.of(table, each::text);
@@ -105,7 +115,18 @@ record Delivery(List<Incoming> rows, List<Fault> refused, List<Incoming> read, O
                     rows.addAll(read);
                 }
             }
-            return new Delivery(rows, refused.all(), named, Optional.ofNullable(nameless));
+            return new Delivery(rows, refused.all(), named, Optional.ofNullable(nameless), unread);
+        }
+
+        /** Beyond its headings a row of CSV has what one of its cells was torn into, such as 21,50 without quotes. */
+        private void refuseMore(Grid.Row row) {
+            for (int column = headings.width(); grid.isCsv() && column < row.cells().size(); column++) {
+                if (!row.cell(column).text().isEmpty()) {
+                    refused.add(new Place(grid.file(), row.number()), ("cell %s \"%s\" stands under no heading; a cell that has in it what"
+                            + " separates cells needs quotes around it").formatted(Grid.address(column, row.number()),
+                            Field.shown(row.cell(column).text())));
+                }
+            }
         }
 
         /** What a row of theirs is of ours: a row for each price break that has a price. */

@@ -9,8 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.Mapping.HeaderRows;
+import sledwright.input.Fault;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Grid;
@@ -22,9 +25,11 @@ import sledwright.input.Place;
  * blank between them; a text may reach over the empty cells to its right, as merged cells do, where those have a heading below.
  *
  * @param columns  heading -> column, from 0
+ * @param names    what each column may be called
+ * @param place    where the header ends
  * @param firstRow the place in the grid of the first row behind the header
  */
-record Headings(Map<String, Integer> columns, int firstRow) {
+record Headings(Map<String, Integer> columns, List<Set<String>> names, Place place, int firstRow) {
 
     /** How far down a header is looked for. */
     private static final int SEARCHED_ROWS = 50;
@@ -75,7 +80,7 @@ record Headings(Map<String, Integer> columns, int firstRow) {
                         .formatted(Field.shown(heading), instead(nearest.near(heading), seen)));
             }
         }
-        return faults.since(before) ? Optional.empty() : Optional.of(new Headings(columns, behind));
+        return faults.since(before) ? Optional.empty() : Optional.of(new Headings(columns, names, place, behind));
     }
 
     private static String instead(String near, List<String> seen) {
@@ -87,6 +92,20 @@ record Headings(Map<String, Integer> columns, int firstRow) {
 
     Optional<Integer> column(String heading) {
         return Optional.ofNullable(columns.get(plain(heading)));
+    }
+
+    /** How many columns the header has. */
+    int width() {
+        return names.size();
+    }
+
+    /** Says of each heading that none of our columns has what is below it; it may be one of ours in other letters. */
+    List<Fault> unread(CatalogTable table) {
+        Nearest ours = new Nearest(table.order());
+        return IntStream.range(0, names.size()).filter(column -> !columns.containsValue(column))
+                .mapToObj(column -> names.get(column).iterator().next()).filter(name -> !name.isEmpty())
+                .map(name -> new Fault(place, "heading \"%s\" is none of ours, so its column is not read%s"
+                        .formatted(Field.shown(name), ours.near(name)))).toList();
     }
 
     /** What every column may be called: its own texts, and the same with those that reach over it from the left. */

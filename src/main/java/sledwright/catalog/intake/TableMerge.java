@@ -20,7 +20,7 @@ import sledwright.input.Faults;
  */
 record TableMerge(List<MergedRow> rows, List<Change> changes, int unchanged) {
 
-    private static final List<String> OF_A_LOT = List.of("supplier", "condition", "available", "lead_days", "valid_until");
+    static final List<String> OF_A_LOT = List.of("supplier", "condition", "available", "lead_days", "valid_until");
 
     TableMerge {
         rows = List.copyOf(rows);

@@ -354,6 +354,54 @@ class CatalogImportTest {
         assertThat(made.changes()).isEmpty();
     }
 
+    /** As a count of the stock has it; lot A6 of M16 has a break at 16, lot C1 begins with one at 8. */
+    @Test
+    void aRowThatNamesNoPriceBreakSpeaksOfItsLot() throws IOException {
+        Path offers = shop.resolve("offers.csv");
+        Files.writeString(offers, Files.readString(offers) + "M64,C1,Fen,used,70,8,20,2,\nM64,C1,Fen,used,60,16,20,2,\n");
+        CatalogImport made = offers(file("list.csv", "sku,lot,available\nM16,A6,58\nM64,C1,17\nM64,A8,12\n"));
+        assertThat(said(made)).containsExactly("changed M16 A6 1: available 60>58", "changed M16 A6 16: available 60>58",
+                "changed M64 C1 8: available 20>17", "changed M64 C1 16: available 20>17");
+        assertThat(made.unchanged()).isEqualTo(1);
+        made.apply();
+        assertThat(CatalogReader.read(shop).lots("M64")).extracting(Lot::available).containsExactlyInAnyOrder(12, 17);
+        assertThat(said(offers(file("list.csv", "sku,lot,min_quantity,unit_price,available\nM16,A6,,21,50\nM16,A6,16,18,50\nM64,C1,,80,17\n"))))
+                .as("a break that the list has is its own, and a price is one").containsExactly("changed M16 A6 1: unit_price 21.50>21, available 58>50",
+                "changed M16 A6 16: unit_price 19.00>18, available 58>50",
+                "added M64 C1 1: supplier >Fen, condition >used, unit_price >80, available >17, lead_days >2");
+        assertThat(refusals(offers(file("list.csv", "sku,lot,available,supplier\nM16,A6,-1,\nM64,C1,3,Fen\nM64,C2,3,Fen\n"))))
+                .containsExactly("list.csv:2: available (cell C2) \"-1\": must be from 0 to 10000000 units",
+                "list.csv:4: condition is missing", "list.csv:4: unit_price is missing");
+    }
+
+    @Test
+    void aRowOfCsvThatIsLongerThanItsHeadingsIsNotTaken() throws IOException {
+        CatalogImport made = offers(file("list.csv", "sku,lot,unit_price\nM16,A6,21,75\nM64,A8,79,\nM16,A7,40,,\n"));
+        assertThat(refusals(made)).containsExactly("list.csv:2: cell D2 \"75\" stands under no heading; a cell that has in it what"
+                + " separates cells needs quotes around it");
+        assertThat(said(made)).containsExactly("changed M64 A8 1: unit_price 78>79", "changed M16 A7 1: unit_price 44>40");
+        Path workbook = workbook("list.xlsx", book -> {
+            Worksheet sheet = book.newWorksheet("offers");
+            List.of("sku", "lot", "unit_price").forEach(heading -> sheet.value(0, List.of("sku", "lot", "unit_price").indexOf(heading), heading));
+            sheet.value(1, 0, "M64");
+            sheet.value(1, 1, "A8");
+            sheet.value(1, 2, 79);
+            sheet.value(1, 3, "ask Fen again");
+        });
+        assertThat(said(offers(workbook))).as("a note beside the table").containsExactly("changed M64 A8 1: unit_price 78>79");
+    }
+
+    @Test
+    void aHeadingThatIsNoneOfOursIsSaid() throws IOException {
+        CatalogImport made = offers(file("list.csv", "sku,lot,unit_prize,Remark,available\nM64,A8,79,good,12\n"));
+        assertThat(made.unchanged()).isEqualTo(1);
+        assertThat(made.warnings()).extracting(fault -> fault.toString().replace(work + "/", "")).containsExactly(
+                "list.csv:1: heading \"unit_prize\" is none of ours, so its column is not read, did you mean unit_price?",
+                "list.csv:1: heading \"Remark\" is none of ours, so its column is not read");
+        assertThat(offers(file("list.csv", "sku,lot,unit_prize\nM64,A8,79\n"), file("map.yaml", "columns: { sku: sku, lot: lot }\n")).warnings())
+                .as("a mapping leaves out what it likes").isEmpty();
+    }
+
     /** Fen Surplus has lot A6 of M16, with a break at 16, and lot A5 of H2-16; lot A7 of M16 is of another supplier. */
     @Test
     void whatAReplacingListLeavesOutIsSoldOut() throws IOException {
@@ -362,7 +410,7 @@ class CatalogImportTest {
                 "changed M16 A6 1: supplier Fen Surplus>FEN SURPLUS, unit_price 21.50>22, available 60>50",
                 "added M16 A6 10: supplier >FEN SURPLUS, condition >used, unit_price >19, available >50, lead_days >2",
                 "sold out H2-16 A5 1: available 3>0",
-                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 12.25>");
+                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 11.75>");
         CatalogImport made = offers(list, file("map.yaml", WHOLE + "replaces: supplier\n"));
         made.apply();
         assertThat(CatalogReader.read(shop).lots("H2-16")).extracting(Lot::available).containsExactly(0);
@@ -377,7 +425,7 @@ class CatalogImportTest {
         CatalogImport made = offers(file("list.csv", "part,lot,from,stock,one,ten\nM16,A6,Fen Surplus,60,10.75,\n"),
                 file("map.yaml", WHOLE + "replaces: lots\n"));
         assertThat(said(made)).as("lot A6 of Marsh Trade is another").containsExactly(
-                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 12.25>",
+                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 11.75>",
                 "sold out H1-08 A6 1: available 5>0");
     }
 
@@ -601,8 +649,9 @@ class CatalogImportTest {
     @Test
     void cellsThatAreNoDatesOrHoldErrorsAreNamed() throws IOException {
         Path dates = file("dates.yaml", "dates: dd.MM.uuuu\ncolumns: { sku: sku, lot: lot, valid_until: until }\n");
-        assertThat(refusals(offers(file("list.csv", "sku,lot,until\nM16,A7,2025-04-30\n"), dates)))
-                .containsExactly("list.csv:2: valid_until (cell C2) \"2025-04-30\": must be a date as dd.MM.uuuu");
+        assertThat(refusals(offers(file("list.csv", "sku,lot,until\nM16,A7,2025-04-30\nM64,A8,31.04.2025\nH1-08,A3,30.04.2025\n"), dates)))
+                .containsExactly("list.csv:2: valid_until (cell C2) \"2025-04-30\": must be a date as dd.MM.uuuu",
+                "list.csv:3: valid_until (cell C3) \"31.04.2025\": must be a date as dd.MM.uuuu");
         Path sheet = workbook("errors.xlsx", workbook -> {
             Worksheet cells = workbook.newWorksheet("S");
             List.of("sku", "lot", "unit_price").forEach(heading -> cells.value(0, List.of("sku", "lot", "unit_price").indexOf(heading), heading));
