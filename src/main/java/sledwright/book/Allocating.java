@@ -161,6 +161,10 @@ final class Allocating {
             return List.of();
         }
         BookStand now = database.read(sql -> BookStand.read(sql, by.today()));
+        if (!now.givesLike(stand)) {
+            // Another allocation was applied: this one rests on what its promises kept before, so it stays with that and is not.
+            return List.of();
+        }
         List<AllotmentChange> news = new ArrayList<>();
         stand.promises().forEach((number, state) -> {
             QuoteState then = now.promises().get(number);

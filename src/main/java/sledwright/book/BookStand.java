@@ -2,10 +2,13 @@ package sledwright.book;
 
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import sledwright.book.store.Sql;
 
 /**
@@ -31,11 +34,18 @@ record BookStand(long entry, Map<QuoteNumber, QuoteState> promises, Reserved kep
 
     /** Whether nothing but what does not matter has happened. */
     boolean isLike(BookStand other) {
-        return promises.equals(other.promises) && sorted().equals(other.sorted());
+        return promises.equals(other.promises) && sorted(one -> true).equals(other.sorted(one -> true));
     }
 
-    private List<Reserved.Kept> sorted() {
-        return kept.lots().stream().sorted(java.util.Comparator.comparing((Reserved.Kept one) -> one.number())
+    /** Whether what is accepted in both keeps the same. Only an allocation gives it anything else. */
+    boolean givesLike(BookStand other) {
+        Predicate<Reserved.Kept> accepted = one -> Stream.of(this, other)
+                .allMatch(stand -> stand.promises.get(one.number()) == QuoteState.ACCEPTED);
+        return sorted(accepted).equals(other.sorted(accepted));
+    }
+
+    private List<Reserved.Kept> sorted(Predicate<Reserved.Kept> some) {
+        return kept.lots().stream().filter(some).sorted(Comparator.comparing((Reserved.Kept one) -> one.number())
                 .thenComparing(Reserved.Kept::sku).thenComparing(Reserved.Kept::lot)).toList();
     }
 }

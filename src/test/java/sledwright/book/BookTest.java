@@ -29,6 +29,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
@@ -472,6 +473,24 @@ abstract class BookTest {
         List<Allocated.Drawn> again = book.allocate(today, ANNA, Shelf.TERMS).promises();
         assertThat(again).extracting(Allocated.Drawn::fate).containsExactly(Allocated.Fate.PICKED, Allocated.Fate.SAME);
         assertThat(again).extracting(one -> one.quote().number()).containsExactly(first, second);
+    }
+
+    /** Two desks at once: what the second drew rests on units that the first has given back. */
+    @Test
+    void anAllocationIsNotAppliedOnceAnotherWas() throws IOException {
+        Path today = Folders.copy(Shelf.SHOP, folder.resolve("today"));
+        QuoteNumber number = accepted("Nordmole");
+        offer(today, "REED-S,A2,Marsh Trade,used,150,1,9,0,\n", "REED-S,A2,Marsh Trade,used,150,1,0,0,\nREED-S,A20,Marsh Trade,used,151,1,1,0,\n");
+        AtomicBoolean first = new AtomicBoolean(true);
+        Allocated second = book.allocate(today, ANNA, Shelf.TERMS.heardBy(progress -> {
+            if (first.getAndSet(false)) {
+                book.apply(book.allocate(today, ANNA, Shelf.TERMS), today, ANNA);
+            }
+        }));
+        assertThat(first).isFalse();
+        assertThatThrownBy(() -> book.apply(second, today, ANNA))
+                .hasMessage("the book has moved on since stock was drawn; nothing was changed. Allocate again");
+        assertThat(book.history(number, ANNA)).extracting(HistoryEntry::step).containsExactly("save", "send", "accept", "allocate");
     }
 
     /** Its units are kept lot by lot over all lines. */
