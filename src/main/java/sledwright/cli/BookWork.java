@@ -53,14 +53,19 @@ abstract class BookWork extends ResultCommand {
     }
 
     /** Writes the number of a quote that is new. */
-    static int writeNumber(SavedQuote quote, Output output) {
+    final int writeNumber(SavedQuote quote, Output output) {
         write(quote, screen -> quote.number() + "\n", output);
         return answered(quote);
     }
 
-    /** The exit code of a request that was answered: whether a build was found. */
-    static int answered(SavedQuote quote) {
-        return quote.offered().price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+    /** The exit code of a request that was answered: whether a build was found. Where none was, that is said, too. */
+    final int answered(SavedQuote quote) {
+        if (quote.offered().price().isPresent()) {
+            return ExitCode.DONE;
+        }
+        shared().terminal().err().println(("sledwright: %1$s is kept and offers nothing, for not all that is asked for was found;"
+                + " 'book show %1$s' says why").formatted(quote.number()));
+        return ExitCode.NO_VALID_BUILD;
     }
 
     private static void write(SavedQuote quote, Function<Screen, String> text, Output output) {

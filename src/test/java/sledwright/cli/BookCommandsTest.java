@@ -127,7 +127,9 @@ class BookCommandsTest {
     @Test
     void aRequestThatCannotBeMetIsKept() {
         Run nothing = book("save", request.toString(), "--customer", "Nordmole", "--set", "require.cores=8000");
-        assertThat(nothing).isEqualTo(new Run(ExitCode.NO_VALID_BUILD, "2026-0001\n", ""));
+        assertThat(nothing).isEqualTo(new Run(ExitCode.NO_VALID_BUILD, "2026-0001\n", "sledwright: 2026-0001 is kept and offers nothing,"
+                + " for not all that is asked for was found; 'book show 2026-0001' says why\n"));
+        assertThat(book("revise", "2026-0001", "--set", "require.memory_gb=9").err()).as("of each version").isEqualTo(nothing.err());
         assertThat(book("list").out()).contains("none");
         assertThat(book("send", "2026-0001").err()).contains("offers nothing, for no build was found; revise it");
     }
