@@ -136,6 +136,8 @@ public final class CatalogDesk {
     }
 
     private static Job.Quote read(Source request, Catalog catalog) {
+        // As it stands first: its faults are not to speak of what its writer did not set.
+        RequestReader.read(request, List.of(), Optional.of(CatalogSource.of(catalog)), Set.of(Kind.QUOTE));
         return (Job.Quote) RequestReader.read(request, BEST_ALONE, Optional.of(CatalogSource.of(catalog)), Set.of(Kind.QUOTE));
     }
 

@@ -123,8 +123,40 @@ class CatalogCommandsTest {
         Run json = with(words, "--format", "json");
         assertThat(Schemas.faults("difference-result", json.out())).isEmpty();
         assertThat(json.out()).contains("\"status\": \"unreadable\"", "\"build_changed\": true", "\"price_changed\": true");
-        assertThat(with(words, "--format", "csv").out().lines()).contains("part,removed,M64,,,,,,", "offer,changed,REED-S,A2,1,150.00,120.00,9,8",
-                "offer,added,M08,A30,1,,6.00,,10", "offer,removed,M64,A8,1,78.00,,12,");
+        assertThat(with(words, "--format", "csv").out().lines()).contains("part,removed,M64,,,,,,,,,",
+                "offer,changed,REED-S,A2,1,150.00,120.00,9,8,0,0,", "offer,added,M08,A30,1,,6.00,,10,,0,", "offer,removed,M64,A8,1,78.00,,12,,0,,");
+    }
+
+    @Test
+    void whatElseIsOtherwiseIsSaid() throws IOException {
+        Path later = Folders.copy(Folders.SHOP, work.resolve("later"));
+        Path offers = later.resolve("offers.csv");
+        Files.writeString(offers, Files.readString(offers).replace("REED-S,A2,Marsh Trade,used,150,1,9,0,", "REED-S,A2,Marsh Trade,refurbished,150,1,9,0,99")
+                .replace("WREN-2,A1,Marsh Trade,used,310.00,1,4,0,220.00", "WREN-2,A1,Fen Surplus,used,310.00,1,4,0,221.00"));
+        Path shop = later.resolve("catalog.yaml");
+        Files.writeString(shop, Files.readString(shop).replaceFirst("per_machine: [0-9.]+", "per_machine: 77") + "\nhouse: { stale_after_days: 3 }\n");
+        String[] words = {"catalog", "diff", Folders.SHOP.toString(), later.toString()};
+        assertThat(Run.of(words).out()).contains("otherwise in catalog.yaml: labour, house\n", "  condition used ->\n", "none -> 99.00\n", "  supplier Marsh Trade\n");
+        Run json = with(words, "--format", "json");
+        assertThat(Schemas.faults("difference-result", json.out())).isEmpty();
+        assertThat(json.out()).contains("\"unit_cost\": 221.00", "\"unit_cost\": null", "\"valid_until\": null");
+        assertThat(with(words, "--format", "csv").out().lines()).contains("setting,changed,labour,,,,,,,,,",
+                "offer,changed,WREN-2,A1,1,310.00,310.00,4,4,0,0,\"supplier Marsh Trade -> Fen Surplus; cost 220.00 -> 221.00\"");
+    }
+
+    /** What drives and cards a board takes is a fact of it. */
+    @Test
+    void aBoardWithOtherBaysIsAnother() throws IOException {
+        Path later = Folders.copy(Path.of(DEMO), work.resolve("later"));
+        Path board = later.resolve("platforms/lapwing-r2.yaml");
+        Files.writeString(board, Files.readString(board).replace("count: 12, form_factors", "count: 10, form_factors"));
+        assertThat(Run.of("catalog", "diff", DEMO, later.toString(), "--format", "csv").out()).endsWith("\npart,changed,LAPWING-R2,,,,,,,,,\n");
+    }
+
+    @Test
+    void aRequestThatIsNoneOfAQuoteIsRefusedForThatAlone() throws IOException {
+        Path order = Files.writeString(work.resolve("order.yaml"), "kind: order\nlines: { web: { require: { cores: 4 } } }\n");
+        assertThat(Run.of("catalog", "diff", DEMO, DEMO, order.toString()).err()).isEqualTo(order + ":1: kind \"order\": must be quote here\n");
     }
 
     @Test
@@ -132,7 +164,7 @@ class CatalogCommandsTest {
         Path later = Folders.copy(Folders.SHOP, work.resolve("later"));
         Files.writeString(later.resolve("offers.csv"), Files.readString(later.resolve("offers.csv")).replace("REED-S,A2,Marsh Trade,used,150,", "REED-S,A2,Marsh Trade,used,149,"));
         Run csv = Run.of("catalog", "diff", Folders.SHOP.toString(), later.toString(), "src/test/resources/sentences/files/quote.yaml", "--format", "csv");
-        assertThat(csv.out().lines()).contains("request,\"another price\",node,,,251.50,250.50,,");
+        assertThat(csv.out().lines()).contains("request,\"another price\",node,,,251.50,250.50,,,,,");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package sledwright.explain.change;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -8,7 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.TreeMap;
+import java.util.function.Function;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
@@ -18,10 +21,11 @@ import sledwright.domain.Platform;
 /**
  * What moved between two catalogues.
  *
- * @param parts  parts that came, went or are described otherwise, by sku
- * @param offers price breaks that came, went or moved, by sku, lot and quantity
+ * @param parts    parts that came, went or are described otherwise, by sku
+ * @param offers   price breaks that came, went or moved, by sku, lot and quantity
+ * @param settings keys of catalog.yaml that say otherwise, but for the day of the prices
  */
-public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
+public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers, List<String> settings) {
 
     /** What happened to a part or an offer. */
     public enum Move {
@@ -41,7 +45,8 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
     }
 
     /** One side of an offer; money in minor units of the catalogue's currency. */
-    public record Terms(String supplier, String condition, long unitPrice, int available, int leadDays) {
+    public record Terms(String supplier, String condition, long unitPrice, OptionalLong unitCost, int available, int leadDays,
+                        Optional<LocalDate> validUntil) {
     }
 
     /** A price break of a lot; a side is empty where the offer was not there. */
@@ -63,10 +68,25 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
     public CatalogDifference {
         parts = List.copyOf(parts);
         offers = List.copyOf(offers);
+        settings = List.copyOf(settings);
     }
 
     public static CatalogDifference between(Catalog before, Catalog after) {
-        return new CatalogDifference(parts(before, after), offers(before, after));
+        return new CatalogDifference(parts(before, after), offers(before, after), settings(before, after));
+    }
+
+    private static List<String> settings(Catalog before, Catalog after) {
+        Map<String, Function<Catalog, Object>> all = new LinkedHashMap<>();
+        all.put("name", Catalog::name);
+        all.put("labour", Catalog::labour);
+        all.put("throughput_factors", Catalog::throughputFactors);
+        all.put("own_suppliers", catalog -> catalog.suppliers().own());
+        all.put("supplier_aliases", catalog -> catalog.suppliers().names());
+        all.put("house", Catalog::house);
+        all.put("workloads", Catalog::workloads);
+        all.put("document", Catalog::stationery);
+        return all.entrySet().stream().filter(one -> !one.getValue().apply(before).equals(one.getValue().apply(after)))
+                .map(Map.Entry::getKey).toList();
     }
 
     private static List<PartMove> parts(Catalog before, Catalog after) {
@@ -88,7 +108,7 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
     private static List<Object> facts(Part part) {
         return part instanceof Platform platform
                 ? List.of(platform.name(), platform.processors(), platform.memory(), platform.board().slots(),
-                platform.cooling(), platform.thermal(), platform.power(), platform.board().fillSide()) : List.of(part);
+                platform.cooling(), platform.thermal(), platform.power(), platform.board().fillSide(), platform.expansion()) : List.of(part);
     }
 
     private static List<OfferMove> offers(Catalog before, Catalog after) {
@@ -117,6 +137,7 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
     }
 
     private static Terms terms(Lot lot, PriceBreak each) {
-        return new Terms(lot.supplier(), lot.condition().label(), each.unitPrice(), lot.available(), lot.leadDays());
+        return new Terms(lot.supplier(), lot.condition().label(), each.unitPrice(), each.unitCost(), lot.available(),
+                lot.leadDays(), lot.stock().lastDay());
     }
 }

@@ -2,13 +2,15 @@ package sledwright.report.intake;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import sledwright.desk.view.DifferenceView;
 import sledwright.explain.change.CatalogDifference;
 import sledwright.report.text.Json;
 
 /** How two catalogues differ, as JSON. */
-public record DifferenceJson(@JsonUnwrapped Head head, List<PartJson> parts, List<OfferJson> offers, List<RequestJson> requests) {
+public record DifferenceJson(@JsonUnwrapped Head head, List<PartJson> parts, List<OfferJson> offers, List<String> settings,
+                             List<RequestJson> requests) {
 
     /** Which catalogues, and of which days. */
     public record Head(String before, String after, String pricedBefore, String pricedAfter, String currency) {
@@ -32,12 +34,14 @@ public record DifferenceJson(@JsonUnwrapped Head head, List<PartJson> parts, Lis
         }
     }
 
-    /** What is offered. */
-    public record TermsJson(String supplier, String condition, BigDecimal unitPrice, int available, int leadDays) {
+    /** What is offered; null where a cost or a last day is not known. */
+    public record TermsJson(String supplier, String condition, BigDecimal unitPrice, BigDecimal unitCost, int available, int leadDays,
+                            String validUntil) {
 
         private static TermsJson of(CatalogDifference.Terms terms, DifferenceView view) {
-            return new TermsJson(terms.supplier(), terms.condition(), view.amount().apply(terms.unitPrice()), terms.available(),
-                    terms.leadDays());
+            return new TermsJson(terms.supplier(), terms.condition(), view.amount().apply(terms.unitPrice()),
+                    terms.unitCost().isPresent() ? view.amount().apply(terms.unitCost().getAsLong()) : null, terms.available(),
+                    terms.leadDays(), terms.validUntil().map(LocalDate::toString).orElse(null));
         }
     }
 
@@ -63,6 +67,7 @@ public record DifferenceJson(@JsonUnwrapped Head head, List<PartJson> parts, Lis
         return Json.of(new DifferenceJson(new Head(view.before().name(), view.after().name(), view.before().pricedOn().toString(),
                 view.after().pricedOn().toString(), view.currency()), view.difference().parts().stream().map(PartJson::of).toList(),
                 view.difference().offers().stream().map(offer -> OfferJson.of(offer, view)).toList(),
+                view.difference().settings(),
                 view.requests().stream().map(RequestJson::of).toList()));
     }
 }

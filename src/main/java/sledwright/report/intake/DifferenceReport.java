@@ -2,9 +2,13 @@ package sledwright.report.intake;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import sledwright.desk.view.DifferenceView;
 import sledwright.desk.view.DifferenceView.Answer;
 import sledwright.desk.view.DifferenceView.RequestMove;
@@ -20,6 +24,8 @@ import sledwright.report.text.TextTable.Fit;
 
 /** How two catalogues differ, in text and CSV. */
 public final class DifferenceReport {
+
+    private static final String NONE = "none";
 
     private final DifferenceView view;
 
@@ -37,6 +43,9 @@ public final class DifferenceReport {
         if (view.difference().parts().isEmpty() && view.difference().offers().isEmpty()) {
             page.text("the same parts, prices and stock");
         }
+        if (!view.difference().settings().isEmpty()) {
+            page.text("otherwise in catalog.yaml: " + String.join(", ", view.difference().settings()));
+        }
         if (!view.difference().parts().isEmpty()) {
             TextTable parts = new TextTable().column("part", Fit.LEFT).column("", Fit.LEFT).column("description", Fit.FLEXIBLE);
             view.difference().parts().forEach(part -> parts.row(part.sku(), part.move().label(), part.description()));
@@ -45,11 +54,11 @@ public final class DifferenceReport {
         if (!view.difference().offers().isEmpty()) {
             TextTable offers = new TextTable().column("part", Fit.LEFT).column("lot", Fit.LEFT).column("from", Fit.RIGHT)
                     .column("", Fit.LEFT)
-                    .column("price", Fit.RIGHT).column("change", Fit.RIGHT).column("in stock", Fit.RIGHT).column("days", Fit.RIGHT);
+                    .column("price", Fit.RIGHT).column("change", Fit.RIGHT).column("in stock", Fit.RIGHT).column("days", Fit.RIGHT).column("also", Fit.FLEXIBLE);
             view.difference().offers()
                     .forEach(offer -> offers.row(offer.sku(), offer.lot(), String.valueOf(offer.minQuantity()), offer.move().label(),
                     moved(offer, terms -> amount(terms).toPlainString()), offer.pricePercent().map(DifferenceReport::percent).orElse(""),
-                    moved(offer, terms -> String.valueOf(terms.available())), moved(offer, terms -> String.valueOf(terms.leadDays()))));
+                    moved(offer, terms -> String.valueOf(terms.available())), moved(offer, terms -> String.valueOf(terms.leadDays())), also(offer)));
             page.heading("Offers, amounts in " + view.currency()).table(offers);
         }
         if (!view.requests().isEmpty()) {
@@ -68,6 +77,18 @@ public final class DifferenceReport {
         String before = offer.before().map(figure).orElse("");
         String after = offer.after().map(figure).orElse("");
         return offer.move() != Move.CHANGED ? before + after : before.equals(after) ? after : before + " -> " + after;
+    }
+
+    /** What else of an offer is otherwise. */
+    private String also(OfferMove offer) {
+        Map<String, Function<Terms, String>> words = new LinkedHashMap<>();
+        words.put("supplier", Terms::supplier);
+        words.put("condition", Terms::condition);
+        words.put("cost", terms -> terms.unitCost().isPresent() ? view.amount().apply(terms.unitCost().getAsLong()).toPlainString() : NONE);
+        words.put("until", terms -> terms.validUntil().map(LocalDate::toString).orElse(NONE));
+        return words.entrySet().stream().filter(one -> offer.move() == Move.CHANGED
+                        && !offer.before().map(one.getValue()).equals(offer.after().map(one.getValue())))
+                .map(one -> one.getKey() + " " + moved(offer, one.getValue())).collect(Collectors.joining("; "));
     }
 
     private BigDecimal amount(Terms terms) {
@@ -97,16 +118,18 @@ public final class DifferenceReport {
     public static String csv(DifferenceView view) {
         DifferenceReport report = new DifferenceReport(view);
         List<List<Object>> rows = new ArrayList<>();
-        view.difference().parts().forEach(part -> rows.add(List.of("part", part.move().label(), part.sku(), "", "", "", "", "", "")));
+        view.difference().parts().forEach(part -> rows.add(List.of("part", part.move().label(), part.sku(), "", "", "", "", "", "", "", "", "")));
         view.difference().offers()
                 .forEach(offer -> rows.add(List.of("offer", offer.move().label(), offer.sku(), offer.lot(), offer.minQuantity(),
                 Csv.cell(offer.before().map(report::amount)), Csv.cell(offer.after().map(report::amount)),
-                Csv.cell(offer.before().map(Terms::available)), Csv.cell(offer.after().map(Terms::available)))));
+                Csv.cell(offer.before().map(Terms::available)), Csv.cell(offer.after().map(Terms::available)),
+                Csv.cell(offer.before().map(Terms::leadDays)), Csv.cell(offer.after().map(Terms::leadDays)), report.also(offer))));
+        view.difference().settings().forEach(key -> rows.add(List.of("setting", "changed", key, "", "", "", "", "", "", "", "", "")));
         view.requests().forEach(request -> rows.add(List.of("request", request.changesBuild() ? "another build"
                 : request.changesPrice() ? "another price"
                 : "unchanged", request.name(), "", "", Csv.cell(request.before().price()),
-                Csv.cell(request.after().price()), "", "")));
+                Csv.cell(request.after().price()), "", "", "", "", "")));
         return Csv.write(List.of("kind", "change", "name", "lot", "min_quantity", "price_before", "price_after", "available_before",
-                "available_after"), rows);
+                "available_after", "days_before", "days_after", "also"), rows);
     }
 }
