@@ -58,6 +58,12 @@ class RestockCommandTest {
         assertThat(run.err()).contains("what each part is worth");
     }
 
+    @Test
+    void whereNobodyOrdersNothingIsInUse(@TempDir Path folder) throws IOException {
+        Run run = Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--set", "classes.small.demand.poisson=0", "--set", "samples=10");
+        assertThat(run.out()).contains("expected margin: 0.00 +/- 0.00 with the plan", "\nWhat to buy\nNothing: ", "\nParts in use\nNone.\n\nDead stock");
+    }
+
     /** On the demo: a drive that nobody needs now has a price at which it moves, and so has the enclosure that sleds go into. */
     @Test
     void drivesCardsAndEnclosuresArePlannedLikeOtherParts(@TempDir Path folder) throws IOException {

@@ -139,6 +139,10 @@ public final class RestockText {
 
     private void addWorth() {
         page.heading("Parts in use");
+        if (view.wanted().isEmpty()) {
+            page.text("None.");
+            return;
+        }
         TextTable table = new TextTable().column("part", Fit.LEFT).column("on shelf", Fit.RIGHT).column("bought", Fit.RIGHT)
                 .column("used", Fit.RIGHT)
                 .column("left loses", Fit.RIGHT).column("worth", Fit.RIGHT).column("one more", Fit.RIGHT).column("pay at most", Fit.RIGHT);
