@@ -1,6 +1,9 @@
 // A customer's page: every change within the limits is answered by itself.
 const TYPING_MS = 300;
-const $ = selector => document.querySelector(selector);
+// What is wrong in a field, or comes too fast, leaves the last answer; nothing else does.
+const WRONG = 400;
+const BUSY = 429;
+const $ = (selector, within = document) => within.querySelector(selector);
 const form = $('#wishes');
 const answer = $('#answer');
 const line = crypto.randomUUID();
@@ -20,6 +23,12 @@ function faults(said) {
 async function ask() {
   clearTimeout(timer);
   const mine = ++asked;
+  const garbled = [...form.elements].filter(field => field.validity.badInput);
+  if (garbled.length > 0) {
+    answer.removeAttribute('aria-busy');
+    faults(garbled.map(field => `${named(field.name)} must be a number.`));
+    return;
+  }
   const query = wanted();
   answer.setAttribute('aria-busy', 'true');
   try {
@@ -31,11 +40,14 @@ async function ask() {
       faults([]);
       history.replaceState(null, '', location.pathname + (query ? '?' + query : ''));
       const sum = $('.sum', answer);
-      $('#said').textContent = (sum ? sum.textContent + '. ' : '') + $('.seal').textContent + '.';
+      $('#said').textContent = sum ? sum.textContent + '.' : $('.gist', answer).textContent;
     } else {
-      faults((await reply.json()).faults.map(fault => fault.place.includes('.') || fault.place === 'machines' ? `${named(fault.place)} ${fault.message}` : `This ${fault.message}`));
+      if (reply.status !== WRONG && reply.status !== BUSY) { answer.replaceChildren(); }
+      faults((await reply.json()).faults.map(fault => `${named(fault.place)} ${fault.message}.`));
     }
   } catch (gone) {
+    if (mine !== asked) { return; }
+    answer.replaceChildren();
     faults(['The shop does not answer at the moment.']);
   }
   answer.removeAttribute('aria-busy');
@@ -43,7 +55,7 @@ async function ask() {
 
 function named(key) {
   const field = form.elements.namedItem(key);
-  return field ? field.labels[0].textContent : key;
+  return field ? field.labels[0].textContent : 'This';
 }
 
 if (form) {

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.eclipse.jetty.util.Fields;
 import sledwright.book.CustomerLink;
 import sledwright.book.Leeway;
@@ -22,13 +25,15 @@ import sledwright.web.http.RefusedException;
 /** What of a request a customer may be allowed to change, and what one has changed. */
 final class Changeable {
 
-    static final Set<String> FIGURES = Set.of("machines", "require.cores", "require.memory_gb", "require.bandwidth_gbs",
+    private static final String MACHINES = "machines";
+    static final Set<String> FIGURES = Set.of(MACHINES, "require.cores", "require.memory_gb", "require.bandwidth_gbs",
             "require.throughput", "require.work", "require.base_ghz", "require.all_core_ghz", "require.gb_per_core", "require.gbs_per_core",
             "require.spare_slots", "require.processors", "limit.price", "limit.lead_days", "limit.power_w");
     static final Set<String> WORDS = Set.of("workload", "require.memory_mode", "limit.conditions");
 
     private static final int MOST = 12;
     private static final String CONDITIONS = "limit.conditions";
+    private static final Pattern SET = Pattern.compile("--set ([a-z_.]+)=.*");
 
     private Changeable() {
     }
@@ -80,7 +85,8 @@ final class Changeable {
     }
 
     /**
-     * What a customer wants otherwise, in keys that the desk sets. A field that was left empty stays as the request has it.
+     * What a customer wants otherwise, in keys that the desk sets. A field that was left empty stays as the request has it, and so does
+     * one that says the same, which may be beyond what may be chosen.
      *
      * @throws RefusedException where that is not allowed
      */
@@ -90,13 +96,14 @@ final class Changeable {
         for (Fields.Field field : wanted) {
             Optional<Leeway> may = link.may().stream().filter(one -> one.key().equals(field.getName())).findFirst();
             String value = field.getValue().strip();
+            boolean same = value.isEmpty() || value.equals(value(link.request(), field.getName()));
             if (may.isEmpty()) {
                 faults.add(new Fault(Place.of("the address"), "cannot be changed here", Field.shown(field.getName())));
-            } else if (!value.isEmpty() && !may.get().holds(value)) {
+            } else if (!same && !may.get().holds(value)) {
                 faults.add(new Fault(Place.of(field.getName()), may.get().isFigure() ? "must be a number from %s to %s".formatted(
                         may.get().from().orElseThrow().toPlainString(), may.get().to().orElseThrow().toPlainString())
                         : "must be one of " + String.join(", ", may.get().words()), Field.shown(value)));
-            } else if (!value.isEmpty()) {
+            } else if (!same) {
                 sets.add(set(field.getName(), value));
             }
         }
@@ -106,7 +113,20 @@ final class Changeable {
         return sets;
     }
 
-    /** What a request has under a key; empty where it has nothing, or more than one value. */
+    /** What was set is a customer's field: its faults name the key, and neither the option nor the value, which stands in the field. */
+    static <A> A inItsWords(Supplier<A> answered) {
+        try {
+            return answered.get();
+        } catch (RefusedException refused) {
+            throw RefusedException.of(refused.faults().stream().map(fault -> {
+                Matcher set = SET.matcher(fault.file());
+                return !set.matches() ? fault
+                        : new Fault(Place.of(set.group(1)), fault.message().replaceFirst("^\\S+ \"[^\"]*\": ", ""), fault.value());
+            }).toList());
+        }
+    }
+
+    /** What a request has under a key, one machine where it says nothing of machines; empty where it has nothing, or more than one value. */
     static String value(String request, String key) {
         Optional<Value> at = YamlReader.read(Source.unwritten("request", request), new Faults()).map(group -> group);
         for (String step : key.split("\\.")) {
@@ -115,6 +135,6 @@ final class Changeable {
         if (at.isPresent() && at.get() instanceof Value.Series series) {
             at = series.items().size() == 1 ? Optional.of(series.items().get(0)) : Optional.empty();
         }
-        return at.filter(Value.Scalar.class::isInstance).map(scalar -> ((Value.Scalar) scalar).text()).orElse("");
+        return at.filter(Value.Scalar.class::isInstance).map(scalar -> ((Value.Scalar) scalar).text()).orElse(key.equals(MACHINES) ? "1" : "");
     }
 }

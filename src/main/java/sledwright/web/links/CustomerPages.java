@@ -16,6 +16,7 @@ import sledwright.book.Leeway;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.Terms;
 import sledwright.desk.view.QuoteView;
+import sledwright.input.Fault;
 import sledwright.input.Source;
 import sledwright.report.ask.CustomerPiece;
 import sledwright.report.page.Markup;
@@ -47,8 +48,9 @@ public final class CustomerPages extends AnsweringHandler {
     private static final int LONGEST_SECRET = 100;
     private static final int AT_ONCE = 4;
 
-    /** A wish that the customer may change. {@code least}, {@code most}: empty where it is one of {@code choices}. */
-    public record Room(String key, String label, String unit, String value, String least, String most, List<String> choices) {
+    /** A wish that the customer may change. {@code asked}: what counts without a value; {@code least}, {@code most}: not of choices. */
+    public record Room(String key, String label, String unit, String value, String asked, String least, String most,
+            List<String> choices) {
     }
 
     private final Supplier<ShopState> shop;
@@ -109,21 +111,24 @@ public final class CustomerPages extends AnsweringHandler {
     private String answer(CustomerLink link, Fields wanted, Visit visit) {
         QuoteQuestion question = new QuoteQuestion(Changeable.sets(link, wanted), List.of(), false);
         ShopState now = shop.get();
-        QuoteView view = DeskReplies.of(now.desk().quote(Source.unwritten("request", link.request()), question,
-                Terms.within(TIME).until(visit::isOver))).view();
+        QuoteView view = Changeable.inItsWords(() -> DeskReplies.of(now.desk().quote(Source.unwritten("request", link.request()), question,
+                Terms.within(TIME).until(visit::isOver)))).view();
         if (view.day().stale()) {
             throw RefusedException.of(409, "the request", "", "cannot be answered today: the shop is about to renew its prices");
         }
         return CustomerPiece.of(view, now.catalog());
     }
 
-    private String page(CustomerLink link, Fields wanted, Visit visit) {
+    /** @param query what is no wish in it, such as what mail programs add to an address, counts for nothing */
+    private String page(CustomerLink link, Fields query, Visit visit) {
+        Fields wanted = new Fields();
+        query.forEach(field -> link.may().stream().filter(may -> may.key().equals(field.getName())).forEach(may -> wanted.put(field)));
         String answer = "";
         List<String> faults = List.of();
         try {
             answer = answer(link, wanted, visit);
         } catch (RefusedException refused) {
-            faults = refused.faults().stream().map(Object::toString).toList();
+            faults = refused.faults().stream().map(this::said).toList();
         }
         return Pages.filled("customer.ftlh", Map.of("shop", shop.get().catalog().name(), "name", link.name(),
                 "until", Wording.english(shop.get().catalog()).day(link.until()),
@@ -131,10 +136,16 @@ public final class CustomerPages extends AnsweringHandler {
                 "faults", faults, "answer", new Markup(answer)));
     }
 
+    private String said(Fault fault) {
+        boolean wish = Changeable.FIGURES.contains(fault.file()) || Changeable.WORDS.contains(fault.file());
+        return "%s %s.".formatted(wish ? Wishes.named(shop.get().catalog(), fault.file()).label() : "This", fault.message());
+    }
+
     private Room room(CustomerLink link, Leeway may, Fields wanted) {
         Wish wish = Wishes.named(shop.get().catalog(), may.key());
         String given = wanted.getValue(may.key());
-        return new Room(may.key(), wish.label(), wish.unit(), given == null ? Changeable.value(link.request(), may.key()) : given,
+        String asked = Changeable.value(link.request(), may.key());
+        return new Room(may.key(), wish.label(), wish.unit(), given == null ? asked : given, asked,
                 may.from().map(Object::toString).orElse(""), may.to().map(Object::toString).orElse(""), may.words());
     }
 }

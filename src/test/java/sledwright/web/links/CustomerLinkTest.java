@@ -132,12 +132,25 @@ class CustomerLinkTest {
             assertThat(reply.body()).containsPattern("must be a number from 4 to 32|must be one of new, refurbished, used|cannot be changed here");
         }
         assertThat(Wire.get(address, path + "?require.cores=33").body()).contains("must be a number from 4 to 32");
+        assertThat(Wire.get(address, path + "?require.cores=33").body()).contains("<li>Cores must be a number from 4 to 32.</li>", "from 4 to 32; empty means 8");
+        assertThat(Wire.get(address, path + "/answer?require.cores=8.5").body()).contains("\"place\": \"require.cores\"", "\"message\": \"must be a whole number\"").doesNotContain("--set");
         assertThat(Wire.post(address, path, YAML, REQUEST).status()).isEqualTo(405);
         assertThat(Wire.post(address, path, YAML, REQUEST).body()).contains("is not taken here; it must be GET or HEAD");
         assertThat(Wire.get(address, path + "/nothing").status()).isEqualTo(404);
         assertThat(Wire.get(address, path.substring(0, path.length() - 1)).body()).contains("is not answered any more; ask the shop for another");
         assertThat(Wire.get(address, "/for/" + "x".repeat(500)).status()).isEqualTo(404);
         assertThat(Wire.get(address, "/for/").status()).isEqualTo(404);
+    }
+
+    /** What the request has may stay, also where the customer may not choose it; what a mail program adds to the address is no wish. */
+    @Test
+    void whatTheCustomerDidNotChangeIsNotHeldAgainstThem() throws IOException {
+        String path = path(made("/api/links?may=require.cores=12..32&may=require.memory_gb=32..64"));
+        String before = Wire.get(address, path + "/answer").body();
+        Wire.Reply same = Wire.get(address, path + "/answer?require.cores=8&require.memory_gb=32");
+        assertThat(same.status()).as(same.body()).isEqualTo(200);
+        assertThat(same.body()).isEqualTo(before);
+        assertThat(Wire.get(address, path + "?utm_source=mail&require.cores=16").body()).contains("Price before tax", "value=\"16\"").doesNotContain("cannot be changed here");
     }
 
     @Test
@@ -220,7 +233,29 @@ class CustomerLinkTest {
         browser.visit((String) browser.ask("return document.querySelector('#link-made input').value")).until("document.querySelector('#answer .sum')");
         String eight = (String) browser.ask("return document.querySelector('.sum').textContent");
         browser.type("[name='require.cores']", "24").press(Keys.TAB).until("document.querySelector('.sum').textContent !== '" + eight + "'").until("location.search.includes('24')");
-        browser.type("[name='require.cores']", "25").press(Keys.TAB).until("document.querySelector('#fault').textContent.includes('Cores must be a number from 4 to 24')");
+        browser.until("!document.querySelector('#answer').hasAttribute('aria-busy')");
+        assertThat(browser.ask("return document.querySelector('#fault').textContent")).isEqualTo("");
+        assertThat((String) browser.ask("return document.querySelector('#said').textContent")).matches(".*\\d\\.");
+        browser.type("[name='require.cores']", "25").press(Keys.TAB).until("document.querySelector('#fault').textContent.includes('Cores must be a number from 4 to 24.')");
+        browser.type("[name='require.cores']", "8.5").press(Keys.TAB).until("document.querySelector('#fault').textContent === 'Cores must be a whole number.'");
+        browser.type("[name='require.cores']", "1e").press(Keys.TAB).until("document.querySelector('#fault').textContent === 'Cores must be a number.'");
         assertThat(browser.complaints()).allMatch(line -> line.contains("400 (Bad Request)"));
+    }
+
+    /** The price of a link that is over, or of a shop that is silent, is no price any more. */
+    @Test
+    void noOldPriceStaysOnTheCustomersPage(Browser browser) throws IOException {
+        JsonNode link = made("/api/links?may=machines=1..4");
+        browser.visit(link.get("address").textValue()).until("document.querySelector('#answer .sum')");
+        assertThat(browser.ask("return document.querySelector('[name=machines]').value")).isEqualTo("1");
+        Wire.post(address, "/api/links/" + link.get("id").textValue() + "/end", YAML, "");
+        browser.type("[name=machines]", "2").press(Keys.TAB).until("document.querySelector('#fault').textContent === 'This is not answered any more; ask the shop for another.'");
+        assertThat(browser.ask("return document.querySelector('#answer').textContent")).isEqualTo("");
+        assertThat(browser.complaints()).allMatch(line -> line.contains("404 (Not Found)"));
+        JsonNode other = made("/api/links?may=machines=1..4");
+        browser.visit(other.get("address").textValue()).until("document.querySelector('#answer .sum')");
+        browser.ask("window.fetch = () => Promise.reject(new TypeError('no network'))");
+        browser.type("[name=machines]", "2").press(Keys.TAB).until("document.querySelector('#fault').textContent === 'The shop does not answer at the moment.'");
+        assertThat(browser.ask("return document.querySelector('#answer').textContent")).isEqualTo("");
     }
 }
