@@ -55,15 +55,20 @@ export function save(blob, name) {
   URL.revokeObjectURL(link.href);
 }
 
-/** @param take gets the text of a file that is opened, and its name */
+/** @param take gets the text of a file that is opened, or dropped anywhere on the page, and its name */
 export function opening(button, take) {
   const field = document.querySelector('#file');
+  async function read([file]) { if (file) { take(await file.text(), file.name); } }
   button.addEventListener('click', () => field.click());
   field.addEventListener('change', async () => {
-    const [file] = field.files;
-    const text = file ? await file.text() : '';
+    await read(field.files);
     field.value = '';
-    if (file) { take(text, file.name); }
+  });
+  document.addEventListener('dragover', event => { if (event.dataTransfer.types.includes('Files')) { event.preventDefault(); } });
+  document.addEventListener('drop', event => {
+    if (event.dataTransfer.files.length === 0) { return; }
+    event.preventDefault();
+    read(event.dataTransfer.files);
   });
 }
 

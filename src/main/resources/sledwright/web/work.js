@@ -54,14 +54,15 @@ function take(request, name, data) {
   if (name === 'progress') { $('#progress').textContent = told(data); return; }
   $('#result').textContent = data.text;
   Object.assign(answered, { request, price: data.price });
-  $('#progress').textContent = 'Done.';
-  draw();
+  typed();
+  draw(request);
 }
 
 let asked = 0;
 async function answer() {
   const mine = ++asked;
-  const place = sheetOf === '' ? ++shown : clear('');
+  // A build is judged while it is written; of all else no older answer stands beside a newer question.
+  const place = sheetOf === '' && isBuild() ? ++shown : clear('');
   busy(true);
   $('#fault').textContent = '';
   $('#progress').textContent = 'Working on it.';
@@ -70,22 +71,23 @@ async function answer() {
     const reply = await fetch('/page/work', { method: 'POST', headers: { ...headers(), 'Sledwright-Line': running }, body: request });
     if (mine !== asked || place !== shown) { return; }
     if (!reply.ok) {
-      $('#progress').textContent = '';
-      $('#board').replaceChildren();
+      clear('');
       faults((await reply.json()).faults);
       return;
     }
     await listen(reply, (name, data) => { if (place === shown) { take(request, name, data); } });
   } catch (gone) {
-    if (place === shown) { $('#progress').textContent = GONE; }
+    if (place === shown) {
+      clear('');
+      $('#progress').textContent = GONE;
+    }
   } finally {
     if (mine === asked) { busy(false); }
   }
 }
 
 // A build is judged with every change of it, and drawn while it breaks no rule.
-async function draw() {
-  const body = $('#text').value;
+async function draw(body) {
   const place = shown;
   let drawn = [];
   try {
@@ -99,7 +101,12 @@ async function draw() {
 let timer = 0;
 function isBuild() { return /^kind: *build/m.test($('#text').value); }
 let renew = () => {};
-function typed() { $('#onboard').hidden = !isBuild(); renew(); }
+/** Says, too, whether an answer that is shown is still one to the text. */
+function typed() {
+  $('#onboard').hidden = !isBuild();
+  renew();
+  if (answered.request !== '') { $('#progress').textContent = answered.request === $('#text').value ? 'Done.' : 'The text has changed since it was answered.'; }
+}
 $('#text').addEventListener('input', () => {
   clearTimeout(timer);
   typed();
@@ -182,7 +189,11 @@ if (lines().length > 0) {
 
 $('#bring').addEventListener('submit', event => { event.preventDefault(); answer(); });
 stopping(running);
-opening($('#open'), text => { $('#text').value = text; typed(); });
+opening($('#open'), text => {
+  $('#text').value = text;
+  typed();
+  if (isBuild()) { answer(); }
+});
 $('#sheet').addEventListener('click', async () => {
   $('#fault').textContent = '';
   try {

@@ -33,12 +33,35 @@ class WorkPageTest {
         browser.visit(SERVER + "work").click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
         assertThat(browser.ask("return document.querySelector('#result').textContent").toString()).contains("front", "back", "Parts to pick");
         browser.type("#text", "kind: order\nlines:\n  a: { machines: none }\n").click("#go").until("document.querySelector('#fault').textContent.startsWith('line 3: ')");
+        assertThat(browser.ask("return document.querySelector('#result').textContent + document.querySelector('#progress').textContent")).as("an answer to another text").isEqualTo("");
         assertThat(browser.ask("const text = document.querySelector('#text'); return text.value.slice(text.selectionStart, text.selectionEnd)")).isEqualTo("  a: { machines: none }");
         assertThat(browser.complaints()).allMatch(line -> line.contains("400 (Bad Request)"));
         assertThat(HtmlValidity.faults(Wire.get(SERVER, "/work").body())).isEmpty();
         browser.visit(SERVER + "catalogue");
         assertThat(browser.text()).contains("What the catalogue holds, and what is odd about it", "Reedmere Stores", "platforms");
         assertThat(browser.barriers()).isEmpty();
+    }
+
+    /** An answer beside a text that it does not answer says so, and none stays where nobody answers. */
+    @Test
+    @InBrowser
+    void anAnswerToAnotherTextIsNotTakenForOneToThis(Browser browser) {
+        String progress = "document.querySelector('#progress').textContent === '%s'";
+        browser.visit(SERVER + "work").type("#text", QUOTE).click("#go").until(progress.formatted("Done."));
+        browser.type("#text", QUOTE.replace("8", "9")).until(progress.formatted("The text has changed since it was answered."));
+        browser.type("#text", QUOTE).until(progress.formatted("Done."));
+        browser.ask("window.fetch = () => Promise.reject(new TypeError('no network'))");
+        browser.click("#go").until(progress.formatted("The server does not answer. Is it still running?"));
+        assertThat(browser.ask("return document.querySelector('#result').textContent")).isEqualTo("");
+    }
+
+    @Test
+    @InBrowser
+    void aFileThatIsDroppedIsOpened(Browser browser) {
+        browser.visit(SERVER + "work").ask("const held = new DataTransfer(); held.items.add(new File([`" + BUILD + "`], 'build.yaml'));"
+                + "window.stopped = ['dragover', 'drop'].map(type => !document.querySelector('#text').dispatchEvent(new DragEvent(type, { bubbles: true, cancelable: true, dataTransfer: held })))");
+        browser.until("document.querySelector('#result').textContent.includes('valid: every rule holds')");
+        assertThat(browser.ask("return window.stopped.join()")).as("the browser shows no file in the page's place").isEqualTo("true,true");
     }
 
     @Test
@@ -74,6 +97,7 @@ class WorkPageTest {
         browser.click("#to-order button").until("document.querySelector('#ordered').textContent === 'line 2 stands in the order of 2 lines. Left out, for a line has none: limit.price.'");
         browser.click("#ordered a").until(result.formatted("line 2: 2 machines"));
         assertThat(browser.text()).contains("Lines of the order", "front 8 cores, 32 GB of memory", "Another line", "Take all out");
+        browser.until("!document.querySelector('#answer').hasAttribute('aria-busy')");
         assertThat(browser.barriers()).isEmpty();
         browser.type("[data-line='1']", "1").press(Keys.TAB).until(result.formatted("line 2: 1 machine"));
         browser.screen(Browser.PHONE, false);
