@@ -3,7 +3,7 @@ import { wire as wireMail } from './mail.js';
 import { wire as wireKeeping } from './keep.js';
 import { wire as wireLink } from './link.js';
 import { wire as wireOrder } from './order.js';
-import { GONE, headers, opening, parsed, save, sentences } from './server.js';
+import { GONE, faultsOf, headers, opening, parsed, save, sentences } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
@@ -301,7 +301,7 @@ async function ask() {
       await beside(request.text, signal);
     } else if (reply.status !== 409) {
       answer.removeAttribute('aria-busy');
-      const found = (await reply.json()).faults;
+      const found = await faultsOf(reply);
       if (!signal.aborted) { rest = setTimeout(() => faults(found), RESTS_MS); }
     }
   } catch (gone) {
@@ -354,6 +354,8 @@ async function beside(text, signal) {
   if (costs.ok) { room(await costs.text()); }
   if (curve.ok) { swap(chart, await curve.text()); }
 }
+
+async function refused(reply) { return sentences((await faultsOf(reply)).map(fault => fault.message)); }
 
 function note(target, words) {
   const text = document.createElement('p');
@@ -435,7 +437,7 @@ const DO = {
     const target = $('.board', button.closest('.inside'));
     try {
       const reply = await post('/page/board?rank=' + button.dataset.rank, 'board', yaml(wishes).text);
-      if (reply.ok) { target.replaceChildren(...parsed(await reply.text()).childNodes); } else { note(target, sentences((await reply.json()).faults.map(fault => fault.message))); }
+      if (reply.ok) { target.replaceChildren(...parsed(await reply.text()).childNodes); } else { note(target, await refused(reply)); }
     } catch (gone) {
       note(target, GONE);
     }
@@ -451,7 +453,7 @@ const DO = {
     try {
       const reply = await post(`/page/${paper}${rank ? '?rank=' + rank : ''}`, paper, yaml(wishes).text);
       if (!reply.ok) {
-        note(target, `No paper: ${sentences((await reply.json()).faults.map(fault => fault.message))}`);
+        note(target, `No paper: ${await refused(reply)}`);
         return;
       }
       save(await reply.blob(), (paper === 'sheet' ? 'bench-sheet' : 'quote') + '.pdf');
@@ -538,12 +540,11 @@ opening($('#load'), async (text, name) => {
   $('#load-fault').textContent = '';
   try {
     const reply = await post('/page/load', 'load', text);
-    const answered = await reply.json();
     if (!reply.ok) {
-      $('#load-fault').textContent = answered.faults.map(fault => `${name}${fault.line ? ', line ' + fault.line : ''}: ${fault.place === 'kind' ? 'kind ' : ''}${fault.message}`).join('\n');
+      $('#load-fault').textContent = (await faultsOf(reply)).map(fault => `${name}${fault.line ? ', line ' + fault.line : ''}: ${fault.message}`).join('\n');
       return;
     }
-    wishes = fromPairs(answered.wishes);
+    wishes = fromPairs((await reply.json()).wishes);
     show();
     changed(true);
   } catch (gone) {
@@ -557,7 +558,7 @@ function label(key) {
   return found ? found.dataset.label : key;
 }
 // A mail fills the whole form: what stood in it before is no wish of this customer; Undo brings it back.
-renew = wireKeeping(() => yaml(wishes).text, () => answered === yaml(wishes).text ? $('.answer', answer).dataset.price : null);
+if ($('#keep')) { renew = wireKeeping(() => yaml(wishes).text, () => answered === yaml(wishes).text ? $('.answer', answer).dataset.price : null); }
 wireOrder(() => wishes);
 if ($('#link')) { wireLink(() => yaml(wishes).text, () => wishes, label); }
 wireMail(label, pairs => { wishes = fromPairs(pairs); asked = []; show(); changed(true); });

@@ -50,13 +50,21 @@ function line(quote) {
 
 /** Where it stands, what was done with it, what may be done next. */
 async function show(number, version) {
-  try { await look(number, version); } catch (gone) { $('#fault').textContent = GONE; }
+  try { await look(number, version); } catch (gone) { wrong(GONE); }
 }
 
+/** Says why a quote cannot be shown, also where none is shown yet. */
+function wrong(words) { $($('#quote').hidden ? '#none' : '#fault').textContent = words; }
+
+/** The quote that was chosen last is the one that is shown, whichever comes first. */
+let chosen = 0;
+
 async function look(number, version) {
+  const mine = ++chosen;
   const reply = await fetch(`/api/book/${number}/history`);
-  if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
-  const quote = await reply.json();
+  const quote = reply.ok ? await reply.json() : await refusal(reply);
+  if (mine !== chosen) { return; }
+  if (!reply.ok) { wrong(quote); return; }
   shown = number;
   $('#none').hidden = true;
   $('#quote').hidden = false;
@@ -89,20 +97,25 @@ async function look(number, version) {
   await Promise.all([papers(), choices(quote)]);
 }
 
+function paper() { return `/api/book/${shown}?version=${$('#version').value}`; }
+
 async function papers() {
-  const at = `/api/book/${shown}?version=${$('#version').value}`;
+  const at = paper();
   $('#pdf').href = at + '&format=pdf&for=customer';
   $('#bench').href = `/api/book/${shown}/sheet?format=pdf`;
   $('#inner').href = at + '&format=pdf&for=shop';
   $('#page').href = at + '&format=html&for=customer';
   const text = await fetch(at + '&format=text');
-  $('#paper').textContent = text.ok ? await text.text() : await refusal(text);
+  const words = text.ok ? await text.text() : await refusal(text);
+  if (at === paper()) { $('#paper').textContent = words; }
 }
 
 /** The alternatives of the last version, of which one is meant. */
 async function choices(quote) {
+  const mine = chosen;
   const reply = await fetch(`/api/book/${quote.number}`);
   const answer = reply.ok ? await reply.json() : {};
+  if (mine !== chosen) { return; }
   // An order is no wish for the form.
   $('#reopen').hidden = !answer.alternatives;
   const saved = answer.alternatives || [];
@@ -198,5 +211,12 @@ async function reopen() {
 $('[data-to]').addEventListener('click', () => $('#answer').focus());
 
 function here() { return /^#(\d{4}-\d{4,9})$/.exec(location.hash); }
-window.addEventListener('popstate', () => { if (here()) { show(here()[1]); } });
+window.addEventListener('popstate', () => {
+  if (here()) { show(here()[1]); return; }
+  chosen++;
+  shown = null;
+  $('#quote').hidden = true;
+  $('#none').hidden = false;
+  $$('#quotes [aria-current]').forEach(each => each.removeAttribute('aria-current'));
+});
 find().then(() => { if (here()) { show(here()[1]); } });

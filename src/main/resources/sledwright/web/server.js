@@ -1,14 +1,28 @@
 // What every script of the page asks the server with.
 const token = document.querySelector('meta[name=token]');
+const NOBODY = 401;
 const REFUSED = 403;
+// What begins like this is said of a place; all else is a sentence of its own.
+const SAID_OF_A_PLACE = /^(is|are|was|has|must|can|cannot|could|did|comes|names|leads|stands|ends|changes) /;
 
 /** Headers of a question; who changes something shows by the token that the page was given to them. */
 export function headers(more) { return { ...(token ? { 'Sledwright-Token': token.content } : {}), ...more }; }
 
-/** What a refusal says, one line for each fault. */
-export async function refusal(reply) {
-  try { return (await reply.json()).faults.map(fault => fault.message).join('\n'); } catch (none) { return `The server answered ${reply.status}.`; }
+/** A fault whose message says, too, what it is about, unless a line of what was sent is. */
+function told(fault) {
+  if (fault.line || !SAID_OF_A_PLACE.test(fault.message)) { return fault; }
+  const subject = fault.place.startsWith('the ') || fault.value === null ? fault.place : `${fault.place} "${fault.value}"`;
+  return { ...fault, message: `${subject[0].toUpperCase()}${subject.slice(1)} ${fault.message}` };
 }
+
+/** What is wrong; whose session is over can go on where they are. */
+export async function faultsOf(reply) {
+  if (reply.status === NOBODY) { return [{ place: '', line: null, value: null, message: 'You are logged in no longer. Log in again in another window, then go on here.' }]; }
+  try { return (await reply.json()).faults.map(told); } catch (none) { return [{ place: '', line: null, value: null, message: `The server answered ${reply.status}.` }]; }
+}
+
+/** What a refusal says, one line for each fault. */
+export async function refusal(reply) { return (await faultsOf(reply)).map(fault => fault.message).join('\n'); }
 
 export const GONE = 'The server does not answer. Is it still running?';
 
@@ -66,7 +80,7 @@ export function opening(button, take) {
   });
   document.addEventListener('dragover', event => { if (event.dataTransfer.types.includes('Files')) { event.preventDefault(); } });
   document.addEventListener('drop', event => {
-    if (event.dataTransfer.files.length === 0) { return; }
+    if (event.dataTransfer.files.length === 0 || event.target.closest('[type=file]')) { return; }
     event.preventDefault();
     read(event.dataTransfer.files);
   });

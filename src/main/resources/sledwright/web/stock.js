@@ -1,5 +1,5 @@
 // What to stock: a plan written from the book or brought as a file, and answered as it comes.
-import { GONE, headers, opening, parsed } from './server.js';
+import { GONE, faultsOf, headers, opening, parsed } from './server.js';
 import { listen, stopping } from './stream.js';
 
 const $ = selector => document.querySelector(selector);
@@ -21,7 +21,7 @@ async function write() {
   const query = new URLSearchParams({ months: $('#months').value, horizon: $('#horizon').value, budget: $('#budget').value.trim(), name: file.name });
   try {
     const reply = await fetch('/page/demand?' + query, { method: 'POST', headers: headers(), body: await file.arrayBuffer() });
-    if (!reply.ok) { faults((await reply.json()).faults); return; }
+    if (!reply.ok) { faults(await faultsOf(reply)); return; }
     $('#plan').value = await reply.text();
     $('#progress').textContent = 'The plan is written; look it over, then have it answered.';
     $('#plan').focus();
@@ -36,7 +36,7 @@ async function answer() {
   $('#progress').textContent = 'Working on it.';
   try {
     const reply = await fetch('/page/plan', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': running }), body: $('#plan').value });
-    if (!reply.ok) { faults((await reply.json()).faults); return; }
+    if (!reply.ok) { faults(await faultsOf(reply)); return; }
     await listen(reply, (name, data) => {
       if (name === 'progress') { $('#progress').textContent = data.doing; return; }
       $('#planned').replaceChildren(...parsed(data.html).childNodes);

@@ -1,6 +1,6 @@
 // A request as a file: answered as it comes, and stopped at any time.
 import { wire as wireKeeping } from './keep.js';
-import { GONE, change, headers as asking, once, opening, parsed, refusal, save } from './server.js';
+import { GONE, change, faultsOf, headers as asking, once, opening, parsed, refusal, save } from './server.js';
 import { amended, gist, keep, lines, wishesOf, yaml } from './order.js';
 import { listen, stopping } from './stream.js';
 
@@ -72,7 +72,7 @@ async function answer() {
     if (mine !== asked || place !== shown) { return; }
     if (!reply.ok) {
       clear('');
-      faults((await reply.json()).faults);
+      faults(await faultsOf(reply));
       return;
     }
     await listen(reply, (name, data) => { if (place === shown) { take(request, name, data); } });
@@ -198,7 +198,7 @@ $('#sheet').addEventListener('click', async () => {
   $('#fault').textContent = '';
   try {
     const reply = await fetch('/page/sheet', { method: 'POST', headers: headers(), body: $('#text').value });
-    if (!reply.ok) { faults((await reply.json()).faults); return; }
+    if (!reply.ok) { faults(await faultsOf(reply)); return; }
     save(await reply.blob(), 'bench-sheet.pdf');
   } catch (gone) {
     $('#fault').textContent = GONE;

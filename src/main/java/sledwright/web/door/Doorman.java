@@ -2,7 +2,6 @@ package sledwright.web.door;
 
 import java.util.Optional;
 import org.eclipse.jetty.http.HttpHeader;
-import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -36,8 +35,8 @@ public final class Doorman extends Handler.Wrapper {
             known.enters(request);
             AccessLine.by(request, known.name());
         });
-        if (!right.isOpen() && visitor.isEmpty() && isPage(request, path)) {
-            Responses.elsewhere(LoginHandler.PAGE, request, response, callback);
+        if (!right.isOpen() && visitor.isEmpty() && Responses.isForAPerson(request)) {
+            Responses.elsewhere(Way.from(request).toLogin(), request, response, callback);
             return true;
         }
         try {
@@ -49,12 +48,6 @@ public final class Doorman extends Handler.Wrapper {
             return true;
         }
         return super.handle(request, response, callback);
-    }
-
-    /** Whether a person looks at what comes back. */
-    private static boolean isPage(Request request, String path) {
-        return (HttpMethod.GET.is(request.getMethod()) || HttpMethod.HEAD.is(request.getMethod())) && !path.startsWith("/api/")
-                && request.getHeaders().contains(HttpHeader.ACCEPT, "text/html");
     }
 
     private void require(Rights.Right right, Optional<Visitor> visitor, Request request, String path) {

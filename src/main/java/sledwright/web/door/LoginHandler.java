@@ -69,7 +69,7 @@ public final class LoginHandler extends AnsweringHandler {
             return false;
         } else if (reads && path.equals(PAGE)) {
             AccessLine.name(request, path);
-            page(200, "", request, response, callback);
+            page(200, "", "", request, response, callback);
         } else if (posts && path.equals(PAGE)) {
             AccessLine.name(request, path);
             byForm(request, response, callback);
@@ -93,13 +93,14 @@ public final class LoginHandler extends AnsweringHandler {
                 visit.finish(() -> {
                     cookie.put(in.session(), response);
                     AccessLine.by(request, in.visitor().name());
-                    Responses.elsewhere(in.visitor().may("GET", "/") ? "/" : "/work", request, response, callback);
+                    Responses.elsewhere(Way.of(query(request)).whereTo(in.visitor()), request, response, callback);
                 });
             } catch (RefusedException refused) {
                 visit.finish(() -> {
                     refused.headers().forEach((name, value) -> response.getHeaders().put(name, value));
-                    page(refused.status(), refused.status() == TOO_MANY ? "Too many tries; wait %s s".formatted(
-                            refused.headers().get("Retry-After")) : WRONG, request, response, callback);
+                    String name = form.getOrDefault("name", "");
+                    page(refused.status(), refused.status() == TOO_MANY ? "Too many tries; wait %s s.".formatted(
+                            refused.headers().get("Retry-After")) : WRONG, User.isName(name) ? name : "", request, response, callback);
                 });
             }
         });
@@ -153,8 +154,9 @@ public final class LoginHandler extends AnsweringHandler {
         });
     }
 
-    private void page(int status, String fault, Request request, Response response, Callback callback) {
-        String page = Pages.filled("login.ftlh", Map.of("shop", shop.get(), "fault", fault));
+    private void page(int status, String fault, String name, Request request, Response response, Callback callback) {
+        String page = Pages.filled("login.ftlh", Map.of("shop", shop.get(), "fault", fault, "name", name,
+                "action", Way.of(query(request)).toLogin()));
         Responses.html(status, page, request, response, callback);
     }
 

@@ -2,6 +2,7 @@ package sledwright.web.http;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Pattern;
 import java.util.Map;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
@@ -17,6 +18,10 @@ public final class Responses {
 
     public static final String JSON = "application/json";
     public static final String HTML = "text/html; charset=utf-8";
+
+    /** What begins like this is said of a place; all else is a sentence of its own. */
+    private static final Pattern SAID_OF_A_PLACE = Pattern.compile(
+            "(is|are|was|has|must|can|cannot|could|did|comes|names|leads|stands|ends|changes) ");
 
     private Responses() {
     }
@@ -77,6 +82,9 @@ public final class Responses {
     }
 
     private static String sentence(Fault fault) {
+        if (!SAID_OF_A_PLACE.matcher(fault.message()).lookingAt()) {
+            return fault.message();
+        }
         return fault.file() + (fault.value().isEmpty() ? " " : " \"" + fault.value() + "\" ") + fault.message();
     }
 }

@@ -126,7 +126,7 @@ final class Changeable {
         }
     }
 
-    /** What a request has under a key, one machine where it says nothing of machines; empty where it has nothing, or more than one value. */
+    /** What a request has under a key, of machines one where it says nothing; empty where it has nothing, or more than one value. */
     static String value(String request, String key) {
         Optional<Value> at = YamlReader.read(Source.unwritten("request", request), new Faults()).map(group -> group);
         for (String step : key.split("\\.")) {
@@ -135,6 +135,7 @@ final class Changeable {
         if (at.isPresent() && at.get() instanceof Value.Series series) {
             at = series.items().size() == 1 ? Optional.of(series.items().get(0)) : Optional.empty();
         }
-        return at.filter(Value.Scalar.class::isInstance).map(scalar -> ((Value.Scalar) scalar).text()).orElse(key.equals(MACHINES) ? "1" : "");
+        return at.filter(Value.Scalar.class::isInstance).map(scalar -> ((Value.Scalar) scalar).text())
+                .orElse(key.equals(MACHINES) ? "1" : "");
     }
 }

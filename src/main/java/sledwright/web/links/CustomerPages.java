@@ -49,8 +49,7 @@ public final class CustomerPages extends AnsweringHandler {
     private static final int AT_ONCE = 4;
 
     /** A wish that the customer may change. {@code asked}: what counts without a value; {@code least}, {@code most}: not of choices. */
-    public record Room(String key, String label, String unit, String value, String asked, String least, String most,
-            List<String> choices) {
+    public record Room(Wish wish, String value, String asked, String least, String most, List<String> choices) {
     }
 
     private final Supplier<ShopState> shop;
@@ -145,7 +144,7 @@ public final class CustomerPages extends AnsweringHandler {
         Wish wish = Wishes.named(shop.get().catalog(), may.key());
         String given = wanted.getValue(may.key());
         String asked = Changeable.value(link.request(), may.key());
-        return new Room(may.key(), wish.label(), wish.unit(), given == null ? asked : given, asked,
+        return new Room(wish, given == null ? asked : given, asked,
                 may.from().map(Object::toString).orElse(""), may.to().map(Object::toString).orElse(""), may.words());
     }
 }

@@ -23,7 +23,7 @@ final class PageFrame {
     static Map<String, Object> of(OpenShop shop, String here, Visitor visitor) {
         ShopState now = shop.state();
         return Map.of("shop", now.catalog().name(), "here", here, "faults", now.faults().stream().map(Fault::toString).toList(),
-                "who", visitor.name(), "token", visitor.token(),
+                "who", visitor.name(), "token", visitor.token(), "keeps", visitor.may("POST", "/api/book"),
                 "may", PAGES.stream().filter(path -> visitor.may("GET", path)).toList());
     }
 }

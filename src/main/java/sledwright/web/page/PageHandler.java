@@ -173,8 +173,8 @@ public final class PageHandler extends AnsweringHandler {
 
     private String workPage(Visitor visitor) {
         Map<String, Object> model = new HashMap<>(PageFrame.of(catalog, "work", visitor));
-        model.put("keeps", visitor.may("POST", "/api/book"));
         model.put("picks", visitor.may("POST", "/api/book/2026-0001/pick"));
+        model.put("orders", visitor.may("POST", "/api/order"));
         return Pages.filled("work.ftlh", model);
     }
 

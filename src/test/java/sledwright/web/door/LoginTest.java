@@ -266,7 +266,7 @@ class LoginTest {
         assertThat(late.body()).contains("\"place\": \"the login\"").containsPattern("comes after too many that failed; wait \\d+ s");
         Wire.Reply form = Wire.post(address, "/login", FORM, "name=bench&password=x", "X-Forwarded-For: 10.3.3.10");
         assertThat(form.status()).isEqualTo(429);
-        assertThat(form.body()).containsPattern("Too many tries; wait \\d+ s").contains("<title>Log in - Reedmere Stores</title>", ">Name</label>", ">Password</label>");
+        assertThat(form.body().replaceAll("wait \\d+ s", "wait 9 s")).contains("Too many tries; wait 9 s.", "<title>Log in - Reedmere Stores</title>", ">Name</label>", ">Password</label>");
         assertLogged("\\S+ POST /api/login 429 \\d+ ms \\d+ B");
     }
 
@@ -308,6 +308,7 @@ class LoginTest {
         assertThat((String) browser.ask("return location.href")).endsWith("/login");
         browser.type("#name", "sales").type("#password", "wrong").press(Keys.ENTER).until("document.querySelector('.enter .fault').textContent !== ''");
         assertThat(browser.text()).contains("Name or password is wrong.");
+        assertThat(browser.ask("return document.querySelector('#name').value + ' ' + document.activeElement.id")).isEqualTo("sales password");
         browser.type("#name", "sales").type("#password", password(Role.SALES)).press(Keys.ENTER).until("document.querySelector('.who')");
         assertThat(browser.ask("return location.pathname + ' ' + document.cookie")).as("no script sees the cookie").isEqualTo("/ ");
         assertThat(browser.text()).contains("What is wanted", "sales", "Log out");
@@ -318,6 +319,71 @@ class LoginTest {
         browser.type("#name", "bench").type("#password", password(Role.BENCH)).press(Keys.ENTER).until("document.querySelector('.who')");
         assertThat((String) browser.ask("return location.href")).endsWith("/work");
         assertThat(browser.text()).doesNotContain("A machine");
+        assertThat(browser.ask("return document.querySelector('#text').value")).as("the bench may ask no order").isEqualTo("");
         browser.complaints();
+    }
+
+    private static void comeIn(Browser browser, Role role) {
+        browser.until("document.querySelector('#password')").type("#name", role.toString()).type("#password", password(role)).press(Keys.ENTER).until("document.querySelector('.who')");
+    }
+
+    @Test
+    void theLoginLeadsWhereSomebodyWasGoing(Browser browser) {
+        browser.visit(address + "catalogue").ask("document.querySelector('.who button')?.click()");
+        browser.visit(address + "asked?months=3");
+        comeIn(browser, Role.SALES);
+        assertThat((String) browser.ask("return location.href")).endsWith("/asked?months=3");
+        browser.click(".who button").until("document.querySelector('#password')").visit(address + "#require.cores=8&require.memory_gb=48");
+        comeIn(browser, Role.SALES);
+        browser.until("document.querySelector('.sum')");
+        assertThat((String) browser.ask("return location.hash")).isEqualTo("#require.cores=8&require.memory_gb=48");
+        browser.click(".who button").until("document.querySelector('#password')").visit(address + "book#2026-0001");
+        comeIn(browser, Role.SALES);
+        assertThat((String) browser.ask("return location.pathname + location.hash")).isEqualTo("/book#2026-0001");
+        browser.click(".who button").until("document.querySelector('#password')").complaints();
+    }
+
+    /** A login of this server leads to no other, and to nothing that the role may not open. */
+    @Test
+    void theLoginLeadsNowhereElse() {
+        for (String[] way : new String[][] {{"/book", "/book"}, {"/book?x=1%26y", "/book?x=1&y"}, {"//evil.example/", "/"}, {"/%5Cevil.example", "/"}, {"https://evil.example", "/"}, {"/stock", "/"},
+            {"/login", "/"}, {"/book%0d%0aSet-Cookie:%20x=y", "/"}, {"", "/"}}) {
+            Wire.Reply in = Wire.post(address, "/login?to=" + way[0], FORM, "name=sales&password=" + password(Role.SALES).replace("&", "%26").replace(" ", "+"));
+            assertThat(in.status()).as(way[0] + in.body()).isEqualTo(303);
+            assertThat(in.head()).as(way[0]).contains("Location: " + way[1] + "\r\n");
+        }
+        assertThat(Wire.say(address, "GET /asked?months=3 HTTP/1.1\r\nHost: %s\r\nAccept: text/html\r\nConnection: close\r\n\r\n".formatted(address.getAuthority())).head())
+                .contains("Location: /login?to=%2Fasked%3Fmonths%3D3");
+        assertThat(Wire.say(address, "GET /api/book/2026-0001?format=pdf HTTP/1.1\r\nHost: %s\r\nAccept: text/html\r\nSec-Fetch-Dest: document\r\nConnection: close\r\n\r\n"
+                .formatted(address.getAuthority())).head()).as("a paper that is opened after the session is over").contains("Location: /login?to=%2Fapi%2Fbook%2F2026-0001%3Fformat%3Dpdf");
+    }
+
+    @Test
+    void whoseSessionIsOverIsToldSoWhereTheyAre(Browser browser) {
+        browser.visit(address + "catalogue").ask("document.querySelector('.who button')?.click()");
+        String over = "You are logged in no longer. Log in again in another window, then go on here.";
+        browser.visit(address + "work");
+        comeIn(browser, Role.SALES);
+        browser.type("#text", "kind: quote\nrequire: { cores: 8 }\n").click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
+        browser.answer("fetch('/api/logout', { method: 'POST', headers: { 'Sledwright-Token': document.querySelector('meta[name=token]').content } }).then(arguments[0])");
+        browser.click("#go").until("document.querySelector('#fault').textContent === '" + over + "'");
+        assertThat(browser.ask("return document.querySelector('#result').textContent")).isEqualTo("");
+        browser.type("#keep-customer", "Nordmole").click("#keep button").until("document.querySelector('#keep-fault').textContent === '" + over + "'");
+        browser.complaints();
+    }
+
+    /** What somebody may not do has no button. */
+    @Test
+    void purchasingLooksAtQuotesAndKeepsNone(Browser browser) {
+        String number = Wire.post(address, "/api/book?customer=Nordmole", JSON, QUOTE, pass(Role.SALES).headers()).body().replaceAll("(?s).*\"number\": \"([0-9-]+)\".*", "$1");
+        browser.visit(address + "catalogue").ask("document.querySelector('.who button')?.click()");
+        browser.visit(address + "book#" + number);
+        comeIn(browser, Role.PURCHASING);
+        browser.until("document.querySelector('#paper').textContent.includes('proved')");
+        assertThat(browser.ask("return [...document.querySelectorAll('#quote button')].filter(each => each.checkVisibility()).length")).isEqualTo(0L);
+        assertThat(browser.text()).contains(number + ": draft", "What was done with it").doesNotContain("Withdraw it", "Answer again with");
+        browser.visit(address.toString()).until("document.querySelector('.sum')");
+        assertThat(browser.text()).doesNotContain("Keep it as a quote", "Link for the customer").contains("Make it a line of an order");
+        assertThat(browser.complaints()).isEmpty();
     }
 }

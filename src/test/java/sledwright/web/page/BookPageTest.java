@@ -238,6 +238,24 @@ class BookPageTest {
         assertThat(browser.complaints()).noneMatch(line -> line.contains("Uncaught"));
     }
 
+    /** Options of one quote beside another would be taken for its own. */
+    @Test
+    @InBrowser
+    void theQuoteThatWasChosenLastIsShown(Browser browser) {
+        post("/api/book?customer=Orchard", QUOTE);
+        post("/api/book?customer=Fenland", QUOTE.replace("machines: 4", "machines: 1"));
+        String year = String.valueOf(java.time.Year.now().getValue());
+        browser.visit(address + "book#" + year + "-9999").until("document.querySelector('#none').textContent === 'there is no quote " + year + "-9999 in the book'");
+        browser.visit(address + "book").until("document.querySelectorAll('.entry').length === 2");
+        browser.ask("const send = window.fetch; window.fetch = async (path, how) => { const reply = await send(path, how);"
+                + " if (String(path).includes('-0001')) { await new Promise(done => setTimeout(done, 800)); window.late = (window.late || 0) + 1; } return reply; };");
+        browser.click("[data-number='" + year + "-0001']").click("[data-number='" + year + "-0002']").until("window.late >= 1").until("document.querySelector('#paper').textContent.includes('proved')");
+        assertThat(browser.ask("return document.querySelector('#state').textContent + location.hash")).isEqualTo(year + "-0002: draft#" + year + "-0002");
+        assertThat(browser.ask("return document.querySelector('#pdf').getAttribute('href')")).asString().contains("-0002");
+        browser.back().until("document.querySelector('#quote').hidden");
+        assertThat(browser.complaints()).allMatch(line -> line.contains("404 (Not Found)"));
+    }
+
     private long kept() {
         return get("/api/book").split("\"number\"", -1).length - 1;
     }
