@@ -29,8 +29,8 @@ let lines = [];
 let timer = 0;
 let rest = 0;
 let running = null;
-// Whether what is wished can be kept is looked at with each question.
-let renew = () => {};
+// What depends on what is wished, such as whether it can be kept, is looked at with each question.
+const renewed = [];
 
 // --- the form -------------------------------------------------------------
 
@@ -280,7 +280,7 @@ async function ask() {
   if (running) { running.abort(); }
   running = new AbortController();
   const { signal } = running;
-  renew();
+  renewed.forEach(renew => renew());
   const request = yaml(wishes);
   lines = request.keys;
   answer.setAttribute('aria-busy', 'true');
@@ -410,7 +410,7 @@ function faults(found) {
     const row = key && $$('.wish', form).find(each => each.dataset.id === rowOf(key).id);
     if (fault.place === 'why-not') {
       asked = asked.filter(sku => sku !== fault.value);
-      $('#part-fault').textContent = sentences([`${fault.value} ${fault.message}`]);
+      $('#part-fault').textContent = sentences([fault.message]);
     } else if (row) {
       const before = $('.fault', row).textContent;
       const words = fault.message.replace(/^\S+ "[^"]*": /, '');
@@ -558,9 +558,9 @@ function label(key) {
   return found ? found.dataset.label : key;
 }
 // A mail fills the whole form: what stood in it before is no wish of this customer; Undo brings it back.
-if ($('#keep')) { renew = wireKeeping(() => yaml(wishes).text, () => answered === yaml(wishes).text ? $('.answer', answer).dataset.price : null); }
+if ($('#keep')) { renewed.push(wireKeeping(() => yaml(wishes).text, () => answered === yaml(wishes).text ? $('.answer', answer).dataset.price : null)); }
 wireOrder(() => wishes);
-if ($('#link')) { wireLink(() => yaml(wishes).text, () => wishes, label); }
+if ($('#link')) { renewed.push(wireLink(() => yaml(wishes).text, () => wishes, label)); }
 wireMail(label, pairs => { wishes = fromPairs(pairs); asked = []; show(); changed(true); });
 
 /** How many changes can be taken back; also after the page was loaded anew. */

@@ -3,12 +3,14 @@ import { GONE, change, once, refusal } from './server.js';
 
 const $ = selector => document.querySelector(selector);
 const FIGURES = /^(machines|require\.(cores|memory_gb|bandwidth_gbs|throughput|work|base_ghz|all_core_ghz|gb_per_core|gbs_per_core|spare_slots|processors)|limit\.(price|lead_days|power_w))$/;
+const FIGURE = /^\d{1,9}(\.\d{1,6})?$/;
 
 /** How far most let somebody go: from half of a figure to twice as much. */
 function row(key, label, value) {
   const wrap = document.createElement('div');
   wrap.className = 'leeway';
   wrap.dataset.key = key;
+  wrap.dataset.value = value;
   const tick = document.createElement('label');
   const box = document.createElement('input');
   box.type = 'checkbox';
@@ -54,13 +56,21 @@ function show(link) {
  * @param request gives the request as YAML
  * @param wishes  gives its keys and values
  * @param label   gives what people call a key
+ * @returns what is to be called when the wishes may be others
  */
 export function wire(request, wishes, label) {
-  $('#link').addEventListener('toggle', () => {
+  /** A row for each wish; one whose wish is the same stays as somebody has filled it in. */
+  function list() {
     if (!$('#link').open) { return; }
-    $('#link-made').replaceChildren();
+    const had = [...document.querySelectorAll('.leeway')];
+    const stood = document.activeElement;
     $('#leeways').replaceChildren(...[...wishes()].filter(([key, value]) => FIGURES.test(key) && Number(value) > 0)
-      .map(([key, value]) => row(key, label(key), Number(value))));
+      .map(([key, value]) => had.find(each => each.dataset.key === key && Number(each.dataset.value) === Number(value)) || row(key, label(key), Number(value))));
+    if (stood.isConnected) { stood.focus({ preventScroll: true }); }
+  }
+  $('#link').addEventListener('toggle', () => {
+    if ($('#link').open) { $('#link-made').replaceChildren(); }
+    list();
   });
   $('#link-form').addEventListener('submit', event => {
     event.preventDefault();
@@ -72,7 +82,12 @@ export function wire(request, wishes, label) {
     const query = new URLSearchParams([['until', $('#link-until').value]]);
     for (const one of document.querySelectorAll('.leeway')) {
       if (one.querySelector('[type=checkbox]').checked) {
-        query.append('may', `${one.dataset.key}=${one.querySelector('[data-end=from]').value.trim()}..${one.querySelector('[data-end=to]').value.trim()}`);
+        const [from, to] = ['from', 'to'].map(end => one.querySelector(`[data-end=${end}]`).value.trim());
+        if (![from, to].every(end => FIGURE.test(end)) || Number(from) > Number(to)) {
+          $('#link-fault').textContent = `${label(one.dataset.key)} needs two figures, the least first.`;
+          return;
+        }
+        query.append('may', `${one.dataset.key}=${from}..${to}`);
       }
     }
     try {
@@ -82,4 +97,5 @@ export function wire(request, wishes, label) {
       $('#link-fault').textContent = GONE;
     }
   }
+  return list;
 }

@@ -11,8 +11,9 @@ export function headers(more) { return { ...(token ? { 'Sledwright-Token': token
 /** A fault whose message says, too, what it is about, unless a line of what was sent is. */
 function told(fault) {
   if (fault.line || !SAID_OF_A_PLACE.test(fault.message)) { return fault; }
-  const subject = fault.place.startsWith('the ') || fault.value === null ? fault.place : `${fault.place} "${fault.value}"`;
-  return { ...fault, message: `${subject[0].toUpperCase()}${subject.slice(1)} ${fault.message}` };
+  const unnamed = fault.value === null || fault.place.startsWith('the ') || fault.message.startsWith('must ');
+  const subject = fault.place === 'why-not' ? fault.value : unnamed ? fault.place : `${fault.place} "${fault.value}"`;
+  return { ...fault, message: `${subject} ${fault.message}` };
 }
 
 /** What is wrong; whose session is over can go on where they are. */

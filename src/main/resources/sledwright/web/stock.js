@@ -32,6 +32,7 @@ async function write() {
 
 async function answer() {
   busy(true);
+  $('#planned').replaceChildren();
   $('#fault').textContent = '';
   $('#progress').textContent = 'Working on it.';
   try {
@@ -54,5 +55,9 @@ async function answer() {
 $('#from-book').addEventListener('submit', event => { event.preventDefault(); write(); });
 $('#bring').addEventListener('submit', event => { event.preventDefault(); answer(); });
 stopping(running);
-opening($('#open'), text => { $('#plan').value = text; });
+opening($('#open'), text => {
+  $('#plan').value = text;
+  $('#planned').replaceChildren();
+  $('#progress').textContent = '';
+});
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

@@ -226,6 +226,10 @@ class CustomerLinkTest {
     void salesMakesALinkOnThePageAndTheCustomerUsesIt(Browser browser) {
         browser.visit(address + "#require.cores=8&require.memory_gb=32").until("document.querySelector('#answer .sum')");
         browser.click("#link summary").until("document.querySelectorAll('.leeway').length === 2");
+        browser.type("[data-key='require.cores'] [data-end='to']", "2,5").click("#link-form button").until("document.querySelector('#link-fault').textContent === 'Cores needs two figures, the least first.'");
+        String to = "document.querySelector('.leeway[data-key=\"%s\"] [data-end=to]').value === '%s'";
+        browser.type(".leeway[data-key='require.memory_gb'] [data-end='to']", "128").type("[data-path='require.cores']", "16").press(Keys.ENTER).until(to.formatted("require.cores", "32"));
+        browser.until(to.formatted("require.memory_gb", "128")).type("[data-path='require.cores']", "8").press(Keys.ENTER).until(to.formatted("require.cores", "16"));
         browser.type("[data-key='require.cores'] [data-end='to']", "24").click("[data-key='require.memory_gb'] [type=checkbox]").click("#link-form button")
                 .until("document.querySelector('#link-made input')");
         assertThat(browser.barriers()).isEmpty();

@@ -46,6 +46,8 @@ class StockPageTest {
             browser.screen(Browser.PHONE, true);
             assertThat(browser.barriers()).isEmpty();
             assertThat(browser.sidewaysScroll()).isZero();
+            browser.type("#plan", plan + "samples: 9\n").click("#go").until("document.querySelector('#fault').textContent.includes('samples')");
+            assertThat(browser.ask("return document.querySelector('#planned').childNodes.length")).as("what is left of the plan before").isEqualTo(0L);
             browser.complaints();
             String streamed = Wire.post(server.address(), "/page/plan", "application/yaml", plan + "samples: 10\n").body();
             assertThat(streamed).contains("event: progress", "\"doing\": \"", "event: answer");
