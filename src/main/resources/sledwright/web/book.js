@@ -142,7 +142,7 @@ async function step(name, query) {
     const reply = await change(`/api/book/${shown}/${name}?${new URLSearchParams(query)}`);
     if (!reply.ok) {
       $('#fault').textContent = await refusal(reply);
-      if (reply.status === 409) { await look(shown).catch(() => {}); }
+      if (reply.status === 409) { await Promise.all([look(shown).catch(() => {}), find()]); }
       return false;
     }
     const quote = await reply.json();

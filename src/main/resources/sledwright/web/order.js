@@ -2,7 +2,7 @@
 import { yaml as asQuote } from './request.js';
 
 const KEY = 'sledwright-order';
-const OF_A_LINE = /^(platforms|machines|require|worth|licence|extras|enclosure|forbid|use|limit)(\.|$)/;
+const OF_A_LINE = /^(platforms|machines|workload|require|worth|licence|extras|enclosure|forbid|use|limit)(\.|$)/;
 const OF_NONE = /^limit\.price(_with_tax)?$/;
 
 export function lines() { return JSON.parse(sessionStorage.getItem(KEY) || '[]'); }

@@ -12,7 +12,7 @@ export function headers(more) { return { ...(token ? { 'Sledwright-Token': token
 function told(fault) {
   if (fault.line || !SAID_OF_A_PLACE.test(fault.message)) { return fault; }
   const unnamed = fault.value === null || fault.place.startsWith('the ') || fault.message.startsWith('must ');
-  const subject = fault.place === 'why-not' ? fault.value : unnamed ? fault.place : `${fault.place} "${fault.value}"`;
+  const subject = fault.place === 'why-not' ? fault.value : unnamed ? fault.place.replace('--set ', '') : `${fault.place} "${fault.value}"`;
   return { ...fault, message: `${subject} ${fault.message}` };
 }
 

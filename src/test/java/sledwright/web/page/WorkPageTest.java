@@ -90,13 +90,14 @@ class WorkPageTest {
     @InBrowser
     void anOrderIsPutTogetherFromSingleMachines(Browser browser) {
         String result = "document.querySelector('#progress').textContent === 'Done.' && document.querySelector('#result').textContent.includes('%s')";
-        withoutOrder(browser).visit(SERVER + "#require.cores=8&require.memory_gb=32&machines=2&limit.price=5000").until("document.querySelector('.sum')").type("#line-name", "front").press(Keys.ENTER)
+        withoutOrder(browser).visit(SERVER + "#require.cores=8&require.memory_gb=32&machines=2&limit.price=5000&workload.parallel=0.9").until("document.querySelector('.sum')").type("#line-name", "front").press(Keys.ENTER)
                 .until("document.querySelector('#ordered a')");
         assertThat(browser.text()).contains("Make it a line of an order", "Name of the line", "Put it into the order", "front stands in the order of 1 line. Left out, for a line has none: limit.price.");
         browser.type("[data-path='require.cores']", "16").press(Keys.ENTER).until("location.hash.includes('cores=16')");
         browser.click("#to-order button").until("document.querySelector('#ordered').textContent === 'line 2 stands in the order of 2 lines. Left out, for a line has none: limit.price.'");
         browser.click("#ordered a").until(result.formatted("line 2: 2 machines"));
         assertThat(browser.text()).contains("Lines of the order", "front 8 cores, 32 GB of memory", "Another line", "Take all out");
+        assertThat(browser.ask("return document.querySelector('#text').value")).asString().contains("    workload:\n      parallel: 0.9\n");
         browser.until("!document.querySelector('#answer').hasAttribute('aria-busy')");
         assertThat(browser.barriers()).isEmpty();
         browser.type("[data-line='1']", "1").press(Keys.TAB).until(result.formatted("line 2: 1 machine"));
