@@ -29,7 +29,7 @@ function faults(found) {
 function told(data) {
   if (data.doing) { return data.doing; }
   if (data.missing) { return `${data.missing} missing so far`; }
-  const gap = data.gap === null ? '' : `, at most ${Math.round(data.gap * 10000) / 100} % too dear`;
+  const gap = data.gap === null ? '' : `, at most ${Math.ceil(data.gap * 10000) / 100} % too dear`;
   return `${Math.round(data.seconds)} s: ${data.price === null ? 'nothing yet' : data.price}${data.bound === null ? '' : ', not below ' + data.bound}${gap}`;
 }
 
