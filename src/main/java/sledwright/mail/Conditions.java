@@ -51,7 +51,9 @@ final class Conditions {
             return List.of();
         }
         Set<Condition> left = EnumSet.noneOf(Condition.class);
-        left.addAll(only.isEmpty() ? EnumSet.allOf(Condition.class) : only);
+        // Whom used parts please, refurbished ones do, too; the other way round not.
+        boolean refurbished = also.equals(EnumSet.of(Condition.REFURBISHED));
+        left.addAll(!only.isEmpty() ? only : refurbished ? EnumSet.of(Condition.NEW) : EnumSet.allOf(Condition.class));
         left.addAll(also);
         left.removeAll(not);
         return left.stream().map(one -> new MailWish(KEY, one.label(), words(), "")).toList();

@@ -28,6 +28,7 @@ final class DateWords implements MailRule {
     private static final Pattern END = Forms.of("date.end");
     private static final Pattern WORKING = Forms.of("date.working");
     private static final Pattern WITHIN = Forms.of("date.within");
+    private static final Pattern ANSWER = Forms.of("date.answer");
     private static final Pattern BESIDE = Forms.of("date.beside");
 
     private static final Pattern BEFORE = Forms.of("date.before");
@@ -133,7 +134,7 @@ final class DateWords implements MailRule {
 
     private void last(Passage.Hit hit, LocalDate day, MailFindings findings) {
         boolean before = BEFORE.matcher(hit.words()).find();
-        boolean said = hit.has("by") || hit.words().endsWith("latest") || hit.clauseHas(BESIDE);
+        boolean said = (hit.has("by") || hit.words().endsWith("latest") || hit.clauseHas(BESIDE)) && !ANSWER.matcher(hit.before()).find();
         hit.take();
         hit.takeBeside(BESIDE);
         LocalDate last = before ? day.minusDays(1) : day;

@@ -87,6 +87,9 @@ final class DriveWords implements MailRule {
             volume.spares = hit.has("n") ? hit.plain("n") : "1";
         });
         passage.each(KIND, hit -> {
+            if (hit.has("not")) {
+                return;
+            }
             hit.take();
             Volume volume = owner(volumes, hit.at());
             volume.words.add(hit.words());

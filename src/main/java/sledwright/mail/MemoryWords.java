@@ -11,6 +11,10 @@ final class MemoryWords implements MailRule {
     private static final BigDecimal TB = BigDecimal.valueOf(1024);
 
     private static final Pattern MODULES = Forms.of("memory.modules");
+    private static final Pattern STICKS = Forms.of("memory.sticks");
+    private static final Pattern STICKS_OF = Forms.of("memory.sticks-of");
+    private static final Pattern MOST_BEFORE = Forms.of("most-before");
+    private static final Pattern MOST = Forms.of("most");
     private static final Pattern RANGE = Forms.of("memory.range");
     private static final Pattern NAMED_RANGE = Forms.of("memory.named-range");
     private static final Pattern LABELLED_RANGE = Forms.of("memory.labelled-range");
@@ -31,7 +35,9 @@ final class MemoryWords implements MailRule {
 
     @Override
     public void read(Passage passage, MailFindings findings) {
-        passage.each(MODULES, hit -> product(hit, findings));
+        for (Pattern form : new Pattern[] {MODULES, STICKS, STICKS_OF}) {
+            passage.each(form, hit -> product(hit, findings));
+        }
         passage.each(NAMED_RANGE, hit -> range(hit, findings));
         // "32 GB RAM 2 x 480 GB SSD": what stands before the word is meant by it, not what follows.
         passage.each(NAMED, hit -> memory(hit, hit.has("m") ? "m" : "n", findings));
@@ -104,6 +110,9 @@ final class MemoryWords implements MailRule {
         hit.take();
         if (Numerals.isDoubtful(hit.group(group))) {
             findings.unread(hit.at(), hit.words(), "does the point divide thousands?");
+        } else if (MOST_BEFORE.matcher(hit.before()).find()) {
+            hit.takeBeside(MOST);
+            findings.unread(hit.at(), hit.clause(), "there is no wish for the most memory; how much at least?");
         } else {
             boolean tb = hit.group("u").startsWith("t");
             findings.wish(KEY, Numerals.plain(gb(hit.group("u"), hit.number(group))), hit.at(), hit.words(),

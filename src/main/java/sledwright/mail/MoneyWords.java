@@ -24,6 +24,8 @@ final class MoneyWords implements MailRule {
     private static final Pattern SPEAKS_OF_ENERGY = Forms.of("money.speaks-of-energy");
     private static final Pattern YEARS = Forms.of("money.years");
 
+    private static final BigDecimal LEAST_PRICE = BigDecimal.valueOf(100);
+
     private final Optional<BigDecimal> tax;
     private final String code;
     private final Pattern amount;
@@ -36,7 +38,8 @@ final class MoneyWords implements MailRule {
         String own = "(?:" + WORDS.getOrDefault(code, Pattern.quote(code.toLowerCase(java.util.Locale.ROOT))) + ")";
         String others = WORDS.entrySet().stream().filter(word -> !word.getKey().equals(code)).map(Map.Entry::getValue).sorted()
                 .reduce((one, other) -> one + "|" + other).orElseThrow();
-        amount = Numerals.form("(?:" + own + " ?{n}|{m} ?" + own + "(?!\\p{L}))");
+        // Of "1 500" only the half would be read; it is listed.
+        amount = Numerals.form("(?:" + own + " ?{n}(?!\\s\\d{3}(?!\\d))|(?<!\\d\\s){m} ?" + own + "(?!\\p{L}))");
         foreign = Numerals.form("(?:(?:" + others + ") ?{n}|{m} ?(?:" + others + ")(?!\\p{L}))");
         energy = Numerals.form("(?:" + own + " ?{n}|{m} ?" + own + "(?!\\p{L}))(?: ?/ ?| per | a )kwh");
     }
@@ -60,7 +63,12 @@ final class MoneyWords implements MailRule {
             hit.takeBeside(LIMITS);
             findings.unread(hit.at(), clause, "the shop's prices are in " + code);
         });
-        passage.each(PLAIN, hit -> price(hit, "n", passage, findings));
+        passage.each(PLAIN, hit -> {
+            // "No more than four" are drives or days.
+            if (hit.number("n").compareTo(LEAST_PRICE) >= 0) {
+                price(hit, "n", passage, findings);
+            }
+        });
     }
 
     private void price(Passage.Hit hit, String group, Passage passage, MailFindings findings) {

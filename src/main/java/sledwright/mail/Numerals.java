@@ -28,7 +28,7 @@ final class Numerals {
     private static final String IN_WORDS = "(?:(?:a|" + ONES + ") hundred(?:(?: and)? " + BELOW_HUNDRED + ")?|(?:a|" + BELOW_HUNDRED
             + ") thousand(?: " + ONES + " hundred)?|(?:half )?a dozen|" + BELOW_HUNDRED + ")";
     private static final String IN_FIGURES = "(?:\\d{1,3}(?:\\.\\d{3}){1,3},\\d{1,2}(?!\\d)"
-            + "|\\d{1,3}(?:,\\d{3}){1,3}(?:\\.\\d{1,6})?|\\d{1,9}(?:[.,]\\d{1,6})?)(?:k(?!\\p{L}))?";
+            + "|\\d{1,3}(?:[,']\\d{3}){1,3}(?:\\.\\d{1,6})?|\\d{1,9}(?:[.,]\\d{1,6})?)(?:k(?!\\p{L}))?";
 
     /** A number stands by itself, or behind the x of a product. */
     static final String NUMBER = "(?:(?<![\\p{L}\\p{N}.,&&[^x]])" + IN_FIGURES + "(?![\\d])|\\b" + IN_WORDS + "\\b)";
@@ -36,7 +36,7 @@ final class Numerals {
     private static final Pattern POINT_BEFORE_THREE = Pattern.compile("\\d{1,3}\\.\\d{3}");
     /** Where a comma follows, the points can only divide thousands. */
     private static final Pattern WITH_POINTS = Pattern.compile("\\d{1,3}(\\.\\d{3})+,\\d+");
-    private static final Pattern WITH_THOUSANDS = Pattern.compile("\\d{1,3}(,\\d{3})+(\\.\\d+)?");
+    private static final Pattern WITH_THOUSANDS = Pattern.compile("\\d{1,3}([,']\\d{3})+(\\.\\d+)?");
 
     private Numerals() {
     }
@@ -57,7 +57,7 @@ final class Numerals {
         if (Character.isDigit(written.charAt(0))) {
             boolean thousands = written.endsWith("k");
             String figures = thousands ? written.substring(0, written.length() - 1) : written;
-            String plain = WITH_THOUSANDS.matcher(figures).matches() ? figures.replace(",", "")
+            String plain = WITH_THOUSANDS.matcher(figures).matches() ? figures.replaceAll("[,']", "")
                     : (WITH_POINTS.matcher(figures).matches() ? figures.replace(".", "") : figures).replace(',', '.');
             return new BigDecimal(plain).scaleByPowerOfTen(thousands ? 3 : 0);
         }

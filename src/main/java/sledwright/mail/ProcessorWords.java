@@ -14,6 +14,7 @@ final class ProcessorWords implements MailRule {
     private static final Pattern CHIPS_WITH_CORES = Forms.of("processor.chips-with-cores");
     private static final Pattern PRODUCT = Forms.of("processor.product");
     private static final Pattern NAMED_PRODUCT = Forms.of("processor.named-product");
+    private static final Pattern CHIPS_EACH = Forms.of("processor.chips-each");
     private static final Pattern SOCKETS_WITH_CORES = Forms.of("processor.sockets-with-cores");
     private static final Pattern CHIP_OF_CORES = Forms.of("processor.chip-of-cores");
     private static final Pattern NAMED_SOCKETS = Forms.of("processor.named-sockets");
@@ -50,12 +51,10 @@ final class ProcessorWords implements MailRule {
             findings.unread(hit.at(), hit.words(), "threads are no wish; how many cores?");
         });
         passage.each(CHIPS_WITH_CORES, hit -> product(hit, hit.has("one") ? BigDecimal.ONE : hit.number("n"), findings));
+        passage.each(CHIPS_EACH, hit -> each(hit, findings));
         passage.each(PRODUCT, hit -> product(hit, hit.number("n"), findings));
         passage.each(NAMED_PRODUCT, hit -> product(hit, new BigDecimal(SOCKETS.get(hit.group("word"))), findings));
-        passage.each(SOCKETS_WITH_CORES, hit -> {
-            hit.take();
-            findings.unread(hit.at(), hit.words(), "so many cores in all, or in each processor?");
-        });
+        passage.each(SOCKETS_WITH_CORES, hit -> inAllOrEach(hit, findings));
         passage.each(CHIP_OF_CORES, hit -> {
             hit.take();
             findings.unread(hit.at(), hit.words(), "how many of these processors?");
@@ -64,7 +63,15 @@ final class ProcessorWords implements MailRule {
             hit.take();
             findings.wish(PROCESSORS, SOCKETS.get(hit.group("word")), hit.at(), hit.words());
         });
-        passage.each(SOCKETS_COUNTED, hit -> figure(hit, PROCESSORS, findings));
+        passage.each(SOCKETS_COUNTED, hit -> {
+            if (MOST_BEFORE.matcher(hit.before()).find()) {
+                hit.take();
+                hit.takeBeside(MOST);
+                findings.unread(hit.at(), hit.clause(), "exactly so many, or fewer, too?");
+            } else {
+                figure(hit, PROCESSORS, findings);
+            }
+        });
         cores(passage, findings);
     }
 
@@ -97,6 +104,20 @@ final class ProcessorWords implements MailRule {
         findings.wish(PROCESSORS, Numerals.plain(chips), hit.at(), hit.words());
         findings.wish(CORES, Numerals.plain(chips.multiply(hit.number("m"))), hit.at(), hit.words(), "%s times %s"
                 .formatted(Numerals.plain(chips), hit.plain("m")));
+    }
+
+    /** "Two processors with 12 cores each"; without the "each" it may be meant of both together, and behind a comma of each machine. */
+    private static void each(Passage.Hit hit, MailFindings findings) {
+        if (hit.has("every") || hit.has("each") && !hit.has("comma")) {
+            product(hit, hit.has("word") ? new BigDecimal(SOCKETS.get(hit.group("word"))) : hit.number("n"), findings);
+        } else if (hit.has("with") || hit.has("each")) {
+            inAllOrEach(hit, findings);
+        }
+    }
+
+    private static void inAllOrEach(Passage.Hit hit, MailFindings findings) {
+        hit.take();
+        findings.unread(hit.at(), hit.words(), "so many cores in all, or in each processor?");
     }
 
     private static void clock(Passage.Hit hit, MailFindings findings) {

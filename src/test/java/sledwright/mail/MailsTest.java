@@ -100,7 +100,7 @@ class MailsTest {
         "> 16 cores | 16 cores | quoted from an earlier mail",
         "500 GB | 500 GB | of memory, or of drives?",
         "for $900 | for $900 | the shop's prices are in EUR",
-        "two MG-2X25 | two MG-2X25 | that it is used is a wish, how often is not",
+        "two NV4R16-24-21 | two NV4R16-24-21 | that it is used is a wish, how often is not",
         "32 threads | 32 threads | threads are no wish; how many cores?",
         "at most 16 cores | at most 16 cores | there is no wish for the most cores",
         "3 GHz | 3 GHz | the base clock, or the clock with all cores busy?",
@@ -111,6 +111,15 @@ class MailsTest {
         "dual socket 12-core, 64 GB RAM | dual socket 12-core | so many cores in all, or in each processor?",
         "16 cores per server, 2 servers per rack, 3 racks, 64 GB | 2 servers per rack | how many machines in all?",
         "3 racks with 2 servers each, at most 900 EUR each | at most 900 EUR each | of how many machines?",
+        "dual CPU, 12 cores each | dual CPU, 12 cores each | so many cores in all, or in each processor?",
+        "two processors with 12 cores | two processors with 12 cores | so many cores in all, or in each processor?",
+        "8 cores, up to 128 GB RAM | up to 128 GB RAM | there is no wish for the most memory; how much at least?",
+        "8 cores on at most two sockets | on at most two sockets | exactly so many, or fewer, too?",
+        "16 cores, please answer by Friday | by Friday | is this the last day of delivery?",
+        "16 cores. We now have 3 servers with 8 cores. | 3 servers | is about a machine that is there",
+        "16 cores, budget 1 500 EUR | 1 500 EUR | ''",
+        "16 cores, 2 disks at least and no more than four | no more than four | ''",
+        "4 x 4 TB disks in RAID 10, not SAS | not SAS | ''",
         "use QQ7-4410 | QQ7-4410 | no part of the catalogue has this number"})
     void whatIsInDoubtIsAskedAndNotGuessed(String mail, String words, String why) {
         MailReading reading = read(mail);
@@ -130,7 +139,20 @@ class MailsTest {
         "at most 450 EUR plus 20% VAT | limit.price = 450",
         "budget 1.500,00 EUR | limit.price = 1500",
         "dual 12-core, 64 GB RAM | require.cores = 24, require.memory_gb = 64, require.processors = 2",
-        "6 servers in 2 racks | machines = 6"})
+        "6 servers in 2 racks | machines = 6",
+        "2 CPUs with at least 10 cores each | require.cores = 20, require.processors = 2",
+        "two CPUs, each with 12 cores | require.cores = 24, require.processors = 2",
+        "eight 16GB DIMMs, 12 cores | require.cores = 12, require.memory_gb = 128",
+        "12 cores, 4 sticks of 32 GB | require.cores = 12, require.memory_gb = 128",
+        "64GB RAM, no 4-rank modules | require.memory_gb = 64",
+        "16 cores, no 2 TB drives | require.cores = 16",
+        "16 cores, quad port 1Gb NIC | require.cards.0.kind = network, require.cards.0.port_gbit = 1, require.cards.0.ports = 4, require.cores = 16",
+        "anything but TERN-R2 | forbid = TERN-R2",
+        "budget EUR 1'500.00 | limit.price = 1500",
+        "must not be used | limit.conditions = new, limit.conditions = refurbished",
+        "refurbished would do | limit.conditions = new, limit.conditions = refurbished",
+        "new preferred, used ok | limit.conditions = new, limit.conditions = refurbished, limit.conditions = used",
+        "8 cores, no SSD, 2 x 4TB HDD mirrored | require.cores = 8, require.storage.0.kind = hdd, require.storage.0.level = 1, require.storage.0.usable_gb = 4000"})
     void whatLooksLikeSomethingElseIsReadAsItIsMeant(String mail, String wishes) {
         assertThat(WrittenMail.found(read(mail))).as(mail).containsExactly(wishes.split(", "));
     }
