@@ -122,10 +122,10 @@ final class Batch {
         }
     }
 
-    /** A line is all that its reader sees, so its faults are in the first of one. */
+    /** A line is all that its reader sees, so its faults are in the first of one, and so is what stands there already. */
     private static Answer faulty(String name, int number, List<Fault> faults) {
         return new Answer(Json.onOneLine(FaultsJson.of(faults.stream()
-                .map(fault -> new Fault(name, number, fault.message(), fault.value())).toList())), true);
+                .map(fault -> new Fault(name, number, fault.message().replace(", first at line 1", ""), fault.value())).toList())), true);
     }
 
     private InputStream open(Path file) throws IOException {

@@ -98,6 +98,9 @@ final class QuoteCommand extends ResultCommand {
     }
 
     private int one() {
+        if (skip != 0) {
+            throw new UsageException("--skip passes over lines of a --batch; name one, or leave it out.");
+        }
         Output output = shared().output(Format.HTML, Format.PDF, Format.EML);
         Audience audience = readership.of(shared().format());
         requireFitting(audience);

@@ -26,6 +26,9 @@ public record Figure(Optional<BigDecimal> value, String problem) {
 
         private static final Pattern THOUSANDS_BY_COMMA = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d+)?");
         private static final Pattern WITH_UNIT = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*([\\p{L}\\p{Sc}°%][^\\d]*)");
+        /** Units of which files have another, so that the same figure would mean another amount. */
+        private static final Pattern OTHER_UNIT = Pattern.compile(
+                "(k|[kmtp]i?b|terabytes?|[mkt](w|hz|eur)|km|weeks?|months?|hours?|cm|ft|feet)", Pattern.CASE_INSENSITIVE);
         private static final Pattern AFTER_CURRENCY = Pattern.compile("\\p{Sc}\\s*([+-]?\\d+(?:[.,]\\d+)?)");
         private static final Pattern NOT_FINITE = Pattern.compile("[+-]?\\.?(nan|inf|infinity|∞)", Pattern.CASE_INSENSITIVE);
     }
@@ -76,6 +79,13 @@ public record Figure(Optional<BigDecimal> value, String problem) {
             return "must be a finite number";
         }
         Matcher unit = Wrong.WITH_UNIT.matcher(text);
+        if (unit.matches() && unit.group(2).equals("%") && text.length() <= MOST_CHARACTERS) {
+            String share = new BigDecimal(unit.group(1).replace(',', '.')).movePointLeft(2).stripTrailingZeros().toPlainString();
+            return "must be a number alone; write %s where percent are asked for, %s where a share is".formatted(unit.group(1), share);
+        }
+        if (unit.matches() && Wrong.OTHER_UNIT.matcher(unit.group(2)).matches()) {
+            return "must be a number alone; %s is not the unit here, so work it out".formatted(unit.group(2));
+        }
         if (!unit.matches()) {
             unit = Wrong.AFTER_CURRENCY.matcher(text);
         }

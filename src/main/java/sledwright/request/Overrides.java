@@ -76,7 +76,8 @@ final class Overrides {
         String rest = path.substring(name.length() + 1);
         Value section = group.values().getOrDefault(name, new Nothing(place));
         if (section instanceof Nothing) {
-            section = new Group(place, Map.of(), Map.of());
+            boolean first = !FREE.contains(name) && rest.matches("0(\\..*)?");
+            section = first ? new Series(place, List.of()) : new Group(place, Map.of(), Map.of());
         }
         return group.with(name, group.keys().getOrDefault(name, place), inside(section, name, rest));
     }

@@ -151,6 +151,8 @@ class RequestReaderTest {
                 .extracting(volume -> volume.name() + volume.level().label()).containsExactly("system1", "data5", "more1");
         assertThat(request("kind: quote\nplatforms: [REED-S]\n", "platforms.0=WREN-2").platforms()).containsExactly("WREN-2");
         assertThat(request("kind: quote\n", "extras.RAILS=3").equipment().extras()).containsEntry("RAILS", 3);
+        assertThat(request("kind: quote\n", "require.storage.0={ name: data, usable_gb: 800, level: 1 }", "require.storage.0.level=0").equipment().volumes())
+                .extracting(volume -> volume.name() + volume.level().label()).containsExactly("data0");
     }
 
     @Test
