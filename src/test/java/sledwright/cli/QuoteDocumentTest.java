@@ -272,4 +272,24 @@ class QuoteDocumentTest {
         DocumentChecks.assertSound(browser, html(ExitCode.DONE, "scenarios/render-farm.yaml", "--internal"));
         DocumentChecks.assertSound(browser, html(ExitCode.NO_VALID_BUILD, "scenarios/too-much-for-the-money.yaml"));
     }
+
+    /** What it costs to run stands beside what it costs to buy, and adds up with what is paid; what is counted is said of one, too. */
+    @Test
+    void lettersSayWhatTheElectricityCosts() throws IOException {
+        stationery("tax_percent: 19\ntax_name: MwSt.\nlocale: de\n");
+        String request = "kind: quote\nrequire: { cores: 1, memory_gb: 1, spare_slots: 1 }\n"
+                + "limit: { price: 5000 }\nenergy: { years: 1, price_per_kwh: 0.3 }\ndiscount_percent: 10\nalternatives: 2\n";
+        JsonNode first = new ObjectMapper().readTree(Run.piped(request, "quote", "-", "--catalog", shop.toString(), "--format", "json").out())
+                .get("alternatives").get(0);
+        BigDecimal all = first.get("net").decimalValue().add(first.get("energy").decimalValue());
+        String letter = Run.piped(request, "quote", "-", "--catalog", shop.toString(), "--for", "customer").out().replaceAll("\\s+", " ");
+        assertThat(letter).contains("mindestens 1 Kern,", "mindestens 1 freier Speichersteckplatz,",
+                "Preis höchstens 5.000,00 € ohne MwSt. Von", "Strom, 1 Jahr, bei 0,3 EUR je kWh: ",
+                "Preis und Strom: " + all.toPlainString().replace('.', ',') + " € ohne MwSt. ");
+        assertThat(Run.piped(request, "quote", "-", "--catalog", shop.toString(), "--format", "html").out()).contains(all.toPlainString().replace('.', ','));
+        assertThat(Run.piped(request, "quote", "-", "--catalog", shop.toString()).out()).contains(" energy ", " with it ");
+        String spare = "kind: quote\nrequire: { storage: [ { name: data, usable_gb: 100, level: 1, hot_spares: 1 } ] }\n";
+        assertThat(Run.piped(spare, "quote", "-", "--catalog", shop.toString(), "--for", "customer").out().replaceAll("\\s+", " "))
+                .contains("data mit mindestens 100 GB auf Stufe 1 und 1 Reservelaufwerk");
+    }
 }

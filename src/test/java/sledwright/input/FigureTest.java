@@ -25,7 +25,7 @@ class FigureTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-            "32GB | drop the unit and write 32", "2.4 GHz | drop the unit and write 2.4", "87 % | write 87 where percent are asked for, 0.87 where a share is", "0.5TB | TB is not the unit here, so work it out",
+            "32GB | drop the unit and write 32", "2.4 GHz | drop the unit and write 2.4", "87 % | write 87 where percent are asked for, 0.87 where a share is", "0.5TB | must be a number alone; TB is not the unit here, so work it out",
             "1.2 kW | kW is not the unit here", "2 weeks | weeks is not the unit here", "1500m | drop the unit and write 1500",
             "£12.50 | drop the unit and write 12.50", "12 € | drop the unit and write 12", "2,5 V | drop the unit and write 2,5",
             "1,024 | write 1024, or decimals with a point", "2,5 | write 2.5", "NaN | finite", "-Infinity | finite", ".inf | finite",

@@ -188,8 +188,9 @@ public final class EquipmentDemands {
         return new Demand(PartsNeeded.KEY, Optional.of(sku), String.valueOf(units), Sentence.of("%s x %s for each machine", units, sku),
                 terms -> of(terms, sku, 0), (terms, oracle) -> {
             int most = fewer(units, number -> of(terms, sku, number), oracle).orElse(0);
-            return new Concession(of(terms, sku, most), String.valueOf(most), Sentence.of("%s x %s can be had for each machine", most, sku),
-                    Sentence.of("take %s x %s instead of %s", most, sku, units));
+            return new Concession(of(terms, sku, most), String.valueOf(most),
+                    most == 0 ? Sentence.of("%s cannot be had", sku) : Sentence.of("%s x %s can be had for each machine", most, sku),
+                    most == 0 ? Sentence.of("do without %s", sku) : Sentence.of("take %s x %s instead of %s", most, sku, units));
         });
     }
 

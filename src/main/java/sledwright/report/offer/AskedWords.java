@@ -3,6 +3,7 @@ package sledwright.report.offer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import sledwright.domain.Catalog;
@@ -17,6 +18,8 @@ import sledwright.rules.target.Target;
 
 /** What a request asks for, in a customer's words. */
 public final class AskedWords {
+
+    private static final Set<String> COUNTED = Set.of("cores", "spare-slots");
 
     private final Wording words;
     private final Catalog shop;
@@ -68,7 +71,7 @@ public final class AskedWords {
             wishes.add(words.counted(request.require().processors(), "asked.processors"));
         }
         Target.ALL.stream().filter(target -> target.least(request.require()) > 0).forEach(target -> wishes.add(words.say(
-                "asked." + target.id(), words.figure(target.least(request.require())) + target.unit())));
+                key(target, request), words.figure(target.least(request.require())) + target.unit())));
         if (request.require().mode() != MemoryMode.INDEPENDENT) {
             wishes.add(words.say("asked.mode", words.say("mode." + request.require().mode().label())));
         }
@@ -80,6 +83,12 @@ public final class AskedWords {
         new TreeSet<>(request.forbid()).forEach(sku -> wishes.add(words.say("asked.forbid", sku)));
         addLimits(request, wishes);
         return wishes;
+    }
+
+    /** What is counted is said otherwise of one. */
+    private static String key(Target target, Request request) {
+        boolean one = COUNTED.contains(target.id()) && target.least(request.require()) == 1;
+        return "asked." + target.id() + (one ? ".one" : "");
     }
 
     private void addLimits(Request request, List<String> wishes) {

@@ -3,6 +3,7 @@ package sledwright.report.offer;
 import java.util.List;
 import sledwright.desk.view.Audience;
 import sledwright.report.offer.Offer.Option;
+import sledwright.report.offer.OfferPage.Gain;
 import sledwright.report.page.Wording;
 import sledwright.report.text.Letter;
 
@@ -33,10 +34,18 @@ public final class OfferLetter {
         Option first = offer.options().get(0);
         letter.paragraph(page.lead()).paragraph(words.say(offer.options().size() == 1 ? "letter.what" : "quote.option.what"))
                 .items("", LetterParts.facts(page.what(first.alternative().build()))).table(parts.prices(page.prices(first)));
-        page.gains().forEach(gain -> {
+        List<String> energy = SideBySide.energy(offer, words, first);
+        if (!energy.isEmpty() && !offer.answer().hasPoints()) {
+            letter.lines(energy);
+        }
+        List<Gain> gains = page.gains();
+        List<Option> others = offer.options().subList(offer.options().size() - gains.size(), offer.options().size());
+        for (int i = 0; i < gains.size(); i++) {
+            Gain gain = gains.get(i);
             letter.paragraph(gain.title()).items("+ ", gain.better()).items("- ", gain.worse());
             letter.items("  ", gain.other().isEmpty() ? List.of() : List.of(gain.other()));
-        });
+            letter.items("  ", SideBySide.energy(offer, words, others.get(i)));
+        }
         offer.answer().outlook().moreWork().ifPresent(more -> letter.paragraph(words.say("quote.more") + ":")
                 .items("", List.of(new MoreWorkWords(words).of(more))));
         return parts.end(letter, new TermsWords(words, offer.shop(), offer.answer().day()).all(), offer.named(words).whole());

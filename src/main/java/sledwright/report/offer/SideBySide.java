@@ -122,14 +122,34 @@ public final class SideBySide {
             add(words.say("sides.price"), changed ? "" : most, option -> words.money(option.pays().net()));
         }
         offer.request().energy().ifPresent(energy -> {
-            add(words.say("sides.energy", words.figure(energy.years())), words.say("asked.kwh", perKwh(energy)),
-                    option -> option.alternative().weighed().energy().map(words::money).orElse(""));
-            add(words.say("sides.total"), "", option -> option.alternative().total().map(words::money).orElse(""));
+            add(years(energy), words.say("asked.kwh", perKwh(energy)), option -> electricity(option).map(words::money).orElse(""));
+            add(words.say("sides.total"), "", option -> withElectricity(option).map(words::money).orElse(""));
         });
         if (offer.options().size() > 1) {
             add(words.say(offer.answer().hasPoints() ? "sides.before" : "sides.against"), "", option -> option.difference()
                     .map(difference -> words.signedMoney(offer.shop().amount(difference.extra()))).orElse("\u2013"));
         }
+    }
+
+    /** The electricity of an option and what it comes to with the price that is paid; none where the request asks for none. */
+    static List<String> energy(Offer offer, Wording words, Option option) {
+        SideBySide sides = new SideBySide(offer, words, List.of(option));
+        return offer.request().energy().flatMap(energy -> electricity(option).map(amount -> List.of(
+                "%s, %s: %s".formatted(sides.years(energy), words.say("asked.kwh", sides.perKwh(energy)), words.money(amount)),
+                "%s: %s".formatted(words.say("sides.total"), PriceSums.net(words.money(withElectricity(option).orElseThrow()), offer.shop(),
+                        words))))).orElse(List.of());
+    }
+
+    private String years(Energy energy) {
+        return words.say(energy.years() == 1 ? "sides.energy.one" : "sides.energy", words.figure(energy.years()));
+    }
+
+    private static Optional<BigDecimal> electricity(Option option) {
+        return option.alternative().weighed().energy();
+    }
+
+    private static Optional<BigDecimal> withElectricity(Option option) {
+        return electricity(option).map(option.pays().net()::add);
     }
 
     /** A kWh can cost less than a coin. */

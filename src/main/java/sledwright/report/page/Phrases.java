@@ -33,9 +33,10 @@ public final class Phrases {
         return texts.getLocale().getLanguage().isEmpty() ? Locale.ENGLISH : texts.getLocale();
     }
 
-    /** A text whose gaps {@code %s} are filled. */
+    /** A text whose gaps {@code %s} are filled. A point that ends what fills the last one ends the sentence, too. */
     String say(String key, Object... values) {
-        return values.length == 0 ? texts.getString(key) : texts.getString(key).formatted(values);
+        String said = values.length == 0 ? texts.getString(key) : texts.getString(key).formatted(values);
+        return said.endsWith("..") && !said.endsWith("...") ? said.substring(0, said.length() - 1) : said;
     }
 
     /** The text under a key, if there is one. */

@@ -98,7 +98,8 @@ public final class QuoteText {
         if (view.alternatives().stream().anyMatch(alternative -> alternative.sale().pays().isChanged())) {
             parts.add(new Column("to pay", Fit.RIGHT, alternative -> alternative.sale().pays().net().toString()));
         }
-        if (view.objective() == Objective.LEAST_TOTAL) {
+        boolean energy = view.alternatives().stream().anyMatch(alternative -> alternative.weighed().energy().isPresent());
+        if (energy) {
             parts.add(new Column("energy", Fit.RIGHT, alternative -> alternative.weighed().energy().map(BigDecimal::toString).orElse("")));
             parts.add(new Column("with it", Fit.RIGHT, alternative -> alternative.total().map(BigDecimal::toString).orElse("")));
         }
@@ -141,7 +142,7 @@ public final class QuoteText {
         if (view.alternatives().stream().anyMatch(alternative -> alternative.build().figures().throughputEstimated())) {
             page.line("~ an estimate: cores x all-core clock x the generation's factor");
         }
-        if (view.objective() == Objective.LEAST_TOTAL && view.alternatives().stream()
+        if (energy && view.alternatives().stream()
                 .anyMatch(alternative -> alternative.build().figures().wallW().isEmpty())) {
             page.text("Where no wall power is shown, the loss of what feeds the machine is not known and in no energy cost.");
         }
