@@ -139,8 +139,14 @@ public final class OrderPage {
         List<String> said = new ArrayList<>();
         List<String> lacking = view.contents().lines().stream().filter(line -> line.missing() > 0)
                 .map(line -> words.say("order.short.line", words.figure(line.missing()), line.line().name())).toList();
-        said.add(view.delivered() == 0 ? words.say("order.short.none") : words.say("order.short", words.figure(view.delivered()),
-                words.counted(view.topic().machines(), "machines"), words.list(lacking)));
+        boolean most = view.shortage().get().most() || view.proof().status() == OrderStatus.IMPOSSIBLE;
+        if (view.delivered() > 0) {
+            said.add(words.say("order.short", words.figure(view.delivered()), words.counted(view.topic().machines(), "machines"),
+                    words.list(lacking)));
+        }
+        if (view.delivered() == 0 || !most) {
+            said.add(words.say(!most ? "order.short.open" : "order.short.none"));
+        }
         view.shortage().get().causes().forEach(cause -> said.add(cause.message()));
         view.shortage().get().later().ifPresent(later -> said.add(words.say("order.short.later",
                 words.day(view.day().in(later.leadDays())), PriceSums.net(words.money(later.price()), shop, words))));
