@@ -28,6 +28,7 @@ final class DateWords implements MailRule {
     private static final Pattern END = Forms.of("date.end");
     private static final Pattern WORKING = Forms.of("date.working");
     private static final Pattern WITHIN = Forms.of("date.within");
+    private static final Pattern OF_OTHER = Forms.of("date.of-other");
     private static final Pattern ANSWER = Forms.of("date.answer");
     private static final Pattern BESIDE = Forms.of("date.beside");
 
@@ -71,8 +72,13 @@ final class DateWords implements MailRule {
             findings.unread(hit.at(), hit.words(), "days count, working days do not; by which day?");
         });
         passage.each(WITHIN, hit -> {
+            boolean other = hit.clauseHas(OF_OTHER) || ANSWER.matcher(hit.before()).find();
             hit.take();
             hit.takeBeside(BESIDE);
+            if (other) {
+                findings.unread(hit.at(), hit.words(), "is this the time of delivery?");
+                return;
+            }
             boolean weeks = hit.group("unit").startsWith("week");
             long days = hit.number("n").longValue() * (weeks ? 7 : 1);
             findings.wish("limit.lead_days", Long.toString(days), hit.at(), hit.words(), weeks ? "in days" : "");

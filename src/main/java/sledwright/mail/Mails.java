@@ -18,6 +18,8 @@ public final class Mails {
     private static final int WRAPPED_FROM = 50;
     private static final Pattern ENDS = Forms.of("mails.ends");
     private static final Pattern BLANKS = Pattern.compile("[ \t\u00a0\u202f]++");
+    private static final Pattern EARLIER = Forms.of("mails.earlier");
+    private static final Pattern ANY_FIGURE = Pattern.compile("\\d");
     private static final Pattern BULLET = Forms.of("mails.bullet");
 
     private final List<MailRule> rules;
@@ -118,10 +120,13 @@ public final class Mails {
             StringBuilder farewell = new StringBuilder();
             List<Quoted> quoted = new ArrayList<>();
             boolean over = false;
+            boolean earlier = false;
             int before = 0;
             for (String written : mail.replace("\r\n", "\n").split("\n", -1)) {
                 String line = BLANKS.matcher(written).replaceAll(" ");
-                if (line.startsWith(">")) {
+                // What stands below a wish is the mail that it answers; without a wish above it is the wish that is handed on.
+                earlier |= EARLIER.matcher(line).find() && ANY_FIGURE.matcher(body).find();
+                if (earlier || line.startsWith(">") && !line.startsWith(">=")) {
                     String words = line.replaceAll("^[>\\s]+", "").strip();
                     if (!words.isEmpty()) {
                         quoted.add(new Quoted(body.length(), words));

@@ -25,6 +25,7 @@ final class ProcessorWords implements MailRule {
     private static final Pattern MOST_BEFORE = Forms.of("most-before");
 
     private static final Pattern GB_PER_CORE = Forms.of("processor.gb-per-core");
+    private static final Pattern MEMORY_OF_CORES = Forms.of("processor.memory-of-cores");
     private static final Pattern GBS = Forms.of("processor.gbs");
     private static final Pattern BANDWIDTH = Forms.of("processor.bandwidth");
     private static final Pattern MOST = Forms.of("most");
@@ -39,6 +40,10 @@ final class ProcessorWords implements MailRule {
     @Override
     public void read(Passage passage, MailFindings findings) {
         passage.each(GB_PER_CORE, hit -> figure(hit, "require.gb_per_core", findings));
+        passage.each(MEMORY_OF_CORES, hit -> {
+            hit.take();
+            findings.unread(hit.at(), hit.words(), "so much memory for each core, or for each machine?");
+        });
         passage.each(GBS, hit -> {
             boolean each = hit.has("core") || hit.clauseHas(FOR_EACH_CORE);
             hit.takeBeside(BANDWIDTH);

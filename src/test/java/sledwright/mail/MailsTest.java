@@ -120,6 +120,12 @@ class MailsTest {
         "16 cores, budget 1 500 EUR | 1 500 EUR | ''",
         "16 cores, 2 disks at least and no more than four | no more than four | ''",
         "4 x 4 TB disks in RAID 10, not SAS | not SAS | ''",
+        "16 cores, pay in 30 days | in 30 days | is this the time of delivery?",
+        "16 cores; we need an answer within 2 days | within 2 days | is this the time of delivery?",
+        "1 or 2 servers, 8 cores | 1 or 2 servers | how many machines in all?",
+        "We want to replace 4 servers by 2 with 32 cores | replace 4 servers by 2 | how many machines in all?",
+        "16 cores with 4 GB each | 16 cores with 4 GB each | so much memory for each core, or for each machine?",
+        "8 cores at 86 °F | 86 °F | ''",
         "use QQ7-4410 | QQ7-4410 | no part of the catalogue has this number"})
     void whatIsInDoubtIsAskedAndNotGuessed(String mail, String words, String why) {
         MailReading reading = read(mail);
@@ -147,6 +153,9 @@ class MailsTest {
         "64GB RAM, no 4-rank modules | require.memory_gb = 64",
         "16 cores, no 2 TB drives | require.cores = 16",
         "16 cores, quad port 1Gb NIC | require.cards.0.kind = network, require.cards.0.port_gbit = 1, require.cards.0.ports = 4, require.cores = 16",
+        "16+ cores | require.cores = 16",
+        ">= 16 cores, >= 64 GB RAM | require.cores = 16, require.memory_gb = 64",
+        "twenty-four servers, 8 cores | machines = 24, require.cores = 8",
         "anything but TERN-R2 | forbid = TERN-R2",
         "budget EUR 1'500.00 | limit.price = 1500",
         "must not be used | limit.conditions = new, limit.conditions = refurbished",
@@ -169,6 +178,15 @@ class MailsTest {
     void theThousandsOfAnAmountWithCentsAreNotAskedAbout() {
         assertThat(read("at most 1.500,00 EUR").unread()).isEmpty();
         assertThat(read("at most 1.500 EUR").unread()).extracting(UnreadWords::why).containsExactly("does the point divide thousands?");
+    }
+
+    /** Mail programs that put no sign before each line of the mail that is answered. */
+    @Test
+    void anEarlierMailBelowIsQuotedUnlessItIsHandedOn() {
+        String earlier = "\n\n-----Original Message-----\nFrom: Sam\nWe need 24 cores and 128 GB RAM by Friday.\n";
+        assertThat(WrittenMail.found(read("12 cores, 64 GB RAM" + earlier))).containsExactly("require.cores = 12", "require.memory_gb = 64");
+        assertThat(read("12 cores, 64 GB RAM" + earlier).unread()).extracting(UnreadWords::why).contains("quoted from an earlier mail");
+        assertThat(WrittenMail.found(read("Please quote." + earlier))).contains("require.cores = 24", "require.memory_gb = 128");
     }
 
     @Test
