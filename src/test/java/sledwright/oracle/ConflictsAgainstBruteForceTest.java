@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,22 +16,30 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Card;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.DeliverBy;
+import sledwright.domain.Drive;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
+import sledwright.domain.Extra;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryWish;
+import sledwright.domain.Part;
 import sledwright.domain.Request;
+import sledwright.domain.VolumeWish;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
+import sledwright.explain.ask.Oracle;
 import sledwright.explain.conflict.Conflict;
+import sledwright.explain.conflict.Impossibility;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
@@ -46,6 +55,7 @@ class ConflictsAgainstBruteForceTest {
     private static final int EQUIPPED_SEEDS = 20;
     private static final int QUOTES = 40;
     private static final int EQUIPPED_QUOTES = 12;
+    private static final int HELD = 12;
 
     @Test
     void whatIsSaidOfUpgradesHolds() {
@@ -61,13 +71,33 @@ class ConflictsAgainstBruteForceTest {
 
     @Test
     void whatIsSaidOfQuotesHolds() {
-        judge(QUOTES, seed -> Optional.of(new ListedQuote(RandomCase.of(seed, RandomCase.Size.LISTABLE), false)), ConflictsAgainstBruteForceTest::said);
+        judge(QUOTES, seed -> Optional.of(new ListedQuote(RandomCase.of(seed, RandomCase.Size.LISTABLE), false, Optional.empty())), ConflictsAgainstBruteForceTest::said);
     }
 
     @Test
     void whatIsSaidOfQuotesWithDrivesCardsAndExtrasHolds() {
-        judge(EQUIPPED_QUOTES, seed -> Optional.of(new ListedQuote(RandomEquipment.of(seed), false)).filter(ConflictsAgainstBruteForceTest::isClear),
+        judge(EQUIPPED_QUOTES, seed -> Optional.of(new ListedQuote(RandomEquipment.of(seed), false, Optional.empty())).filter(ConflictsAgainstBruteForceTest::isClear),
                 ConflictsAgainstBruteForceTest::said, 1183, 1238, 1254);
+    }
+
+    /** What is said of parts that no machine can have. */
+    @Test
+    void whatIsSaidOfPartsThatCannotBeInHolds() {
+        judge(HELD, seed -> Optional.of(RandomEquipment.of(seed)).map(that -> new ListedQuote(that, false, Optional.of(any(that)))).filter(ConflictsAgainstBruteForceTest::isClear),
+                one -> {
+                    Search search = new Search(one.catalog());
+                    String sku = one.held().orElseThrow();
+                    if (search.runHolding(sku, one.request(), Deadline.never()).status() != Status.IMPOSSIBLE) {
+                        return Optional.empty();
+                    }
+                    Impossibility why = Impossibility.with(sku, one.request(), new Oracle(one.catalog(), search, Deadline.never()));
+                    return Optional.of(new Explanation(List.of(), why.conflicts(), why.relaxations(), why.lacks(), why.notes()));
+                }, 1203, 1475);
+    }
+
+    private static String any(RandomCase that) {
+        List<Part> parts = that.catalog().parts().stream().sorted(Comparator.comparing(part -> !(part instanceof Drive || part instanceof Card || part instanceof Extra))).toList();
+        return parts.get(new SplittableRandom(that.seed()).nextInt(parts.size() * 2 / 3)).sku();
     }
 
     private static boolean isClear(Listed<?> one) {
@@ -135,12 +165,7 @@ class ConflictsAgainstBruteForceTest {
         Set<String> keys = kept.stream().map(Conflict.Member::key).collect(Collectors.toSet());
         T left = one;
         Equipment asked = one.request().equipment();
-        left = left.with(left.request().withEquipment(new Equipment(
-                asked.volumes().stream().filter(wish -> !skus(kept, "require.storage", Set.of(wish.name())).isEmpty())
-                        .map(wish -> skus(kept, "require.storage.hot_spares", Set.of(wish.name())).isEmpty() ? wish.withHotSpares(0) : wish).toList(),
-                keys.contains("require.cards") ? asked.cards() : List.of(),
-                asked.extras().entrySet().stream().filter(extra -> !skus(kept, "extras", Set.of(extra.getKey())).isEmpty())
-                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)), asked.enclosure())));
+        left = left.with(left.request().withEquipment(keeping(asked, one, kept, keys)));
         for (String key : List.of("require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.work", "require.cores",
                 "require.base_ghz", "require.all_core_ghz", "require.gb_per_core", "require.gbs_per_core", "require.spare_slots", "require.processors",
                 "require.memory_mode", "require.balanced", "require.one_module_part", "limit.power_w", "limit.lead_days", "limit.by", "limit.inlet_c", "limit.altitude_m", "limit.mains_v", "limit.conditions",
@@ -148,19 +173,42 @@ class ConflictsAgainstBruteForceTest {
             left = keys.contains(key) ? left : changed(left, key, "");
         }
         if (one instanceof ListedQuote) {
-            for (String key : List.of("machines", "platforms", "enclosure")) {
+            boolean housed = one.catalog().enclosures().stream().anyMatch(enclosure -> one.held().filter(enclosure::lists).isPresent());
+            for (String key : housed ? List.of("machines", "platforms") : List.of("machines", "platforms", "enclosure")) {
                 left = keys.contains(key) ? left : changed(left, key, "");
             }
         }
         Request plain = left.request().withForbid(skus(kept, "forbid", one.request().forbid()));
         // A part that nothing brings any more which was asked for is in nobody's way.
-        return left.with(plain.withUse(skus(kept, "use", one.request().use()).stream().filter(sku ->
+        return left.with(plain.withUse(one.request().use().stream().filter(sku -> one.held().equals(Optional.of(sku)) || !skus(kept, "use", Set.of(sku)).isEmpty()).filter(sku ->
                 isAskedFor(sku, plain.equipment(), one.catalog()) || !isAskedFor(sku, asked, one.catalog())).collect(Collectors.toSet())));
     }
 
-    private static boolean isAskedFor(String sku, Equipment by, Catalog catalog) {
-        boolean riser = catalog.platforms().stream().anyMatch(platform -> platform.expansion().slots().stream()
+    /** What may bring a part that is held beyond question stays: a volume of any size, a card, an extra; for a riser all that may need a card. */
+    private static Equipment keeping(Equipment asked, Listed<?> one, Set<Conflict.Member> kept, Set<String> keys) {
+        boolean riser = one.held().filter(sku -> isRiser(sku, one.catalog())).isPresent();
+        Optional<Drive> drive = one.held().flatMap(one.catalog()::drive);
+        Optional<Card> card = one.held().flatMap(one.catalog()::card);
+        List<VolumeWish> volumes = new ArrayList<>();
+        for (VolumeWish wish : asked.volumes()) {
+            boolean whole = riser || !skus(kept, "require.storage", Set.of(wish.name())).isEmpty();
+            int spares = riser || !skus(kept, "require.storage.hot_spares", Set.of(wish.name())).isEmpty() ? wish.hotSpares() : 0;
+            if (whole || drive.filter(held -> wish.takes(held.likeness())).isPresent()) {
+                volumes.add((whole ? wish : wish.with(0)).withHotSpares(spares));
+            }
+        }
+        return new Equipment(volumes, asked.cards().stream().filter(wish -> riser || keys.contains("require.cards") || card.filter(wish::takes).isPresent()).toList(),
+                asked.extras().entrySet().stream().filter(extra -> one.held().equals(Optional.of(extra.getKey())) || !skus(kept, "extras", Set.of(extra.getKey())).isEmpty())
+                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)), asked.enclosure());
+    }
+
+    private static boolean isRiser(String sku, Catalog catalog) {
+        return catalog.platforms().stream().anyMatch(platform -> platform.expansion().slots().stream()
                 .anyMatch(slot -> slot.riser().equals(Optional.of(sku))));
+    }
+
+    private static boolean isAskedFor(String sku, Equipment by, Catalog catalog) {
+        boolean riser = isRiser(sku, catalog);
         boolean housing = catalog.enclosures().stream().anyMatch(enclosure -> enclosure.sku().equals(sku)
                 || enclosure.supplies().stream().anyMatch(supply -> supply.sku().equals(sku)));
         return catalog.drive(sku).map(drive -> by.volumes().stream().anyMatch(wish -> wish.takes(drive.likeness())))

@@ -1,5 +1,6 @@
 package sledwright.oracle;
 
+import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
@@ -24,6 +25,11 @@ interface Listed<T extends Listed<T>> {
 
     /** The same where fewer machines would do. */
     T ofFewer();
+
+    /** A part that one machine at least must hold, beyond question. */
+    default Optional<String> held() {
+        return Optional.empty();
+    }
 
     String text();
 

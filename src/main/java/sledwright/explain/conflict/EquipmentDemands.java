@@ -153,8 +153,11 @@ public final class EquipmentDemands {
         return instead(terms, wish, wish.with(gb));
     }
 
+    /** With the hot spares that the volume has on these terms. */
     private static WhatIf instead(WhatIf terms, VolumeWish wish, VolumeWish other) {
-        return with(terms, more(others(terms, wish), other), terms.request().equipment().cards());
+        int spares = terms.request().equipment().volumes().stream().filter(one -> one.name().equals(wish.name()))
+                .mapToInt(VolumeWish::hotSpares).findFirst().orElse(wish.hotSpares());
+        return with(terms, more(others(terms, wish), other.withHotSpares(spares)), terms.request().equipment().cards());
     }
 
     /** What drives of the catalogue come to below a given number of GB, the greatest first. */
