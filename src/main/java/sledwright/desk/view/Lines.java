@@ -74,7 +74,8 @@ public final class Lines {
     }
 
     /** Parts of alike machines at such prices, their labour and their licence. */
-    static List<Line> of(Build build, int machines, List<Pick> picks, Function<Pick, PriceBreak> priceBreak, Licence licence, Catalog catalog) {
+    static List<Line> of(Build build, int machines, List<Pick> picks, Function<Pick, PriceBreak> priceBreak, Licence licence,
+                         Catalog catalog) {
         Lines made = new Lines(catalog, priceBreak);
         made.addParts(picks);
         made.addLabour(machines, machines * build.modules().size());

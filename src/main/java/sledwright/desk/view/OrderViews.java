@@ -185,7 +185,8 @@ final class OrderViews {
         }
         List<Pick> picks = together.entrySet().stream().map(entry -> new Pick(entry.getKey(), entry.getValue())).toList();
         OrderPrice beside = OrderPrice.of(List.of(fill.build()), List.of(), catalog.labour(), line.line().request().licence());
-        long price = picks.stream().mapToLong(pick -> priceBreak(pick).unitPrice() * pick.quantity()).sum() + beside.total() * fill.machines();
+        long price = picks.stream().mapToLong(pick -> priceBreak(pick).unitPrice() * pick.quantity()).sum()
+                + beside.total() * fill.machines();
         return new Group(number, BuildView.of(fill.build(), fill.machines(), line.line().request(), catalog, picks, catalog.amount(price),
                 Lines.of(fill.build(), fill.machines(), picks, this::priceBreak, line.line().request().licence(), catalog)), picked);
     }

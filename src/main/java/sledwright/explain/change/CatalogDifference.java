@@ -108,7 +108,8 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers, Li
     private static List<Object> facts(Part part) {
         return part instanceof Platform platform
                 ? List.of(platform.name(), platform.processors(), platform.memory(), platform.board().slots(),
-                platform.cooling(), platform.thermal(), platform.power(), platform.board().fillSide(), platform.expansion()) : List.of(part);
+                platform.cooling(), platform.thermal(), platform.power(), platform.board().fillSide(), platform.expansion())
+                : List.of(part);
     }
 
     private static List<OfferMove> offers(Catalog before, Catalog after) {

@@ -54,11 +54,13 @@ public final class DifferenceReport {
         if (!view.difference().offers().isEmpty()) {
             TextTable offers = new TextTable().column("part", Fit.LEFT).column("lot", Fit.LEFT).column("from", Fit.RIGHT)
                     .column("", Fit.LEFT)
-                    .column("price", Fit.RIGHT).column("change", Fit.RIGHT).column("in stock", Fit.RIGHT).column("days", Fit.RIGHT).column("also", Fit.FLEXIBLE);
+                    .column("price", Fit.RIGHT).column("change", Fit.RIGHT).column("in stock", Fit.RIGHT).column("days", Fit.RIGHT)
+                    .column("also", Fit.FLEXIBLE);
             view.difference().offers()
                     .forEach(offer -> offers.row(offer.sku(), offer.lot(), String.valueOf(offer.minQuantity()), offer.move().label(),
                     moved(offer, terms -> amount(terms).toPlainString()), offer.pricePercent().map(DifferenceReport::percent).orElse(""),
-                    moved(offer, terms -> String.valueOf(terms.available())), moved(offer, terms -> String.valueOf(terms.leadDays())), also(offer)));
+                    moved(offer, terms -> String.valueOf(terms.available())), moved(offer, terms -> String.valueOf(terms.leadDays())),
+                    also(offer)));
             page.heading("Offers, amounts in " + view.currency()).table(offers);
         }
         if (!view.requests().isEmpty()) {
@@ -118,7 +120,8 @@ public final class DifferenceReport {
     public static String csv(DifferenceView view) {
         DifferenceReport report = new DifferenceReport(view);
         List<List<Object>> rows = new ArrayList<>();
-        view.difference().parts().forEach(part -> rows.add(List.of("part", part.move().label(), part.sku(), "", "", "", "", "", "", "", "", "")));
+        view.difference().parts().forEach(part -> rows.add(List.of("part", part.move().label(), part.sku(), "", "", "", "", "", "", "", "",
+                "")));
         view.difference().offers()
                 .forEach(offer -> rows.add(List.of("offer", offer.move().label(), offer.sku(), offer.lot(), offer.minQuantity(),
                 Csv.cell(offer.before().map(report::amount)), Csv.cell(offer.after().map(report::amount)),
