@@ -549,7 +549,7 @@ abstract class BookTest {
         assertThat(lots(today)).contains("REED-S A2 1", "REED-S A20 1", "M64 A8 1");
         assertThat(book.allocate(today, ANNA, Shelf.TERMS).promises()).extracting(Allocated.Drawn::fate).containsExactly(Allocated.Fate.SAME);
         offer(today, "M64,A8,Marsh Trade,used,78,1,12,0,40\n", "");
-        offer(today, "M16,A6,Fen Surplus,used,21.50,1,60,2,12.25\nM16,A6,Fen Surplus,used,19.00,16,60,2,11.75\nM16,A7,Marsh Trade,new,44,1,100,7,\n",
+        offer(today, "M16,A6,Fen Surplus,used,21.50,1,60,2,12.25\nM16,A6,Fen Surplus,used,19.00,16,60,2,12.25\nM16,A7,Marsh Trade,new,44,1,100,7,\n",
                 "M16,A6,Fen Surplus,used,21.50,1,2,2,12.25\n");
         Allocated broken = book.allocate(today, ANNA, Shelf.TERMS);
         assertThat(broken.isWhole()).isFalse();

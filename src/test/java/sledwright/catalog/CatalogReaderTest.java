@@ -112,7 +112,7 @@ class CatalogReaderTest {
     void lotsWithTheirPriceBreaks() {
         assertThat(SHOP.lots("M16")).containsExactly(
                 new Lot("M16", "A6", "Fen Surplus", Condition.USED, new Availability(60, 2),
-                        List.of(new PriceBreak(1, 2150, OptionalLong.of(1225)), new PriceBreak(16, 1900, OptionalLong.of(1175))), false),
+                        List.of(new PriceBreak(1, 2150, OptionalLong.of(1225)), new PriceBreak(16, 1900, OptionalLong.of(1225))), false),
                 new Lot("M16", "A7", "Marsh Trade", Condition.NEW, new Availability(100, 7),
                         List.of(new PriceBreak(1, 4400, OptionalLong.empty())), false));
         assertThat(SHOP.lots("H1-10")).containsExactly(new Lot("H1-10", "A4", "Marsh Trade", Condition.REFURBISHED, new Availability(6, 0),

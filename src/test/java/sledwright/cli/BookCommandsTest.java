@@ -288,7 +288,7 @@ class BookCommandsTest {
     void otherPartsKeepWhatTheCustomerWasTold() throws IOException {
         accepted("Orchard Surveys");
         accepted("Nordmole");
-        offer("M16,A6,Fen Surplus,used,21.50,1,60,2,12.25\nM16,A6,Fen Surplus,used,19.00,16,60,2,11.75\nM16,A7,Marsh Trade,new,44,1,100,7,\n",
+        offer("M16,A6,Fen Surplus,used,21.50,1,60,2,12.25\nM16,A6,Fen Surplus,used,19.00,16,60,2,12.25\nM16,A7,Marsh Trade,new,44,1,100,7,\n",
                 "M16,A6,Fen Surplus,used,21.50,1,1,2,12.25\nM08,A30,Marsh Trade,used,5,1,9,0,\n");
         Path memory = shop.resolve("memory.csv");
         Files.writeString(memory, Files.readString(memory).replace("DDR4,RDIMM,8,1,,8,2400,1.2,3", "DDR4,RDIMM,8,1,,8,2400,1.2,2"));

@@ -410,7 +410,7 @@ class CatalogImportTest {
                 "changed M16 A6 1: supplier Fen Surplus>FEN SURPLUS, unit_price 21.50>22, available 60>50",
                 "added M16 A6 10: supplier >FEN SURPLUS, condition >used, unit_price >19, available >50, lead_days >2",
                 "sold out H2-16 A5 1: available 3>0",
-                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 11.75>");
+                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 12.25>");
         CatalogImport made = offers(list, file("map.yaml", WHOLE + "replaces: supplier\n"));
         made.apply();
         assertThat(CatalogReader.read(shop).lots("H2-16")).extracting(Lot::available).containsExactly(0);
@@ -425,7 +425,7 @@ class CatalogImportTest {
         CatalogImport made = offers(file("list.csv", "part,lot,from,stock,one,ten\nM16,A6,Fen Surplus,60,10.75,\n"),
                 file("map.yaml", WHOLE + "replaces: lots\n"));
         assertThat(said(made)).as("lot A6 of Marsh Trade is another").containsExactly(
-                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 11.75>",
+                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 12.25>",
                 "sold out H1-08 A6 1: available 5>0");
     }
 
