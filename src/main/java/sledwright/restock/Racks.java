@@ -182,8 +182,12 @@ final class Racks {
 
     /** The pool that stands for all whose units no customer tells apart; bargains count by pool, so these are kept apart. */
     private Shelves.Pool shared(Shelves.Pool pool) {
-        return bargains.contains(pool.sku()) ? pool : new Shelves.Pool(pool.sku(), shelves.likeness(pool.condition()),
-                pool.arrivalDay() <= patience ? 0 : pool.arrivalDay());
+        return bargains.contains(pool.sku()) ? pool : new Shelves.Pool(pool.sku(), shelves.likeness(pool.condition()), awaited(pool));
+    }
+
+    /** The day from which units can be used, as far as any customer could miss them. */
+    private int awaited(Shelves.Pool pool) {
+        return pool.arrivalDay() <= patience ? 0 : pool.arrivalDay();
     }
 
     private void addPool(Shelves.Pool one) {
@@ -193,13 +197,22 @@ final class Racks {
         }
     }
 
-    /** Units that fewest others would take go first, of these what came last, so that the hasty still find some. */
+    /**
+     * Units that fewest others would take go first, of these what came last, so that the hasty still find some; of units that all wait for,
+     * those that were cheaper than what one from the shelf is worth.
+     */
     private int[] drawn(int k, String sku) {
         return IntStream.range(0, pools.size()).boxed()
                 .filter(p -> pools.get(p).sku().equals(sku) && takes(classes.get(k), pools.get(p)))
                 .sorted(Comparator.comparingLong((Integer p) -> classes.stream().filter(asked -> takes(asked, pools.get(p))).count())
+                        .thenComparing(p -> -awaited(pools.get(p))).thenComparing(p -> -spare(p))
                         .thenComparing(p -> -pools.get(p).arrivalDay()))
                 .mapToInt(Integer::intValue).toArray();
+    }
+
+    private double spare(int pool) {
+        return IntStream.range(0, boughtInto.length).filter(o -> boughtInto[o] == pool)
+                .mapToDouble(o -> program.purchases().get(o).spare()).max().orElse(0);
     }
 
     private static boolean takes(DemandClass asked, Shelves.Pool pool) {

@@ -110,6 +110,15 @@ class RestockerTest {
                 .anySatisfy(line -> assertThat(line).matches("round 10: \\d+\\.\\d+ % of the bound reached"));
     }
 
+    /** All who come wait for the shop's own modules, too, which are under way for longer than what is cheaper. */
+    @Test
+    void whatIsCheaperIsUsedFirstWhereAllWaitForTheRest() {
+        Catalog shop = SmallShop.with(Samples.lot("BOX", "B1", 100, 10_000), Samples.lot("R16", "M1", 100, 20, Condition.NEW, Map.of(1, 2000L)));
+        RestockRequest request = SmallShop.request(List.of(SmallShop.asking("web", new OrdersByMonth.Months(List.of(6)), 16, 6000, 0)),
+                OptionalLong.empty(), 0, 20, SmallShop.offer("R16", 700, 50, 1, 1));
+        assertThat(Restocker.plan(shop, request, 0, Deadline.never(), line -> { }).buys()).extracting(RestockPlan.Buy::quantity).containsExactly(6);
+    }
+
     /** @return what is reported on the way */
     private static List<String> assertBoundIsThatOfTheWholeProgram(Catalog shop, RestockRequest request) {
         Shelves shelves = new Shelves(shop, request);
