@@ -51,6 +51,11 @@ public record Fitout(List<Volume> volumes, Optional<String> driver, SortedMap<St
         return new Fitout(others, driver, cards, extras, housed);
     }
 
+    /** The same in enclosures that are bought; empty: in none. */
+    public Fitout in(Optional<Housed> bought) {
+        return new Fitout(volumes, driver, cards, extras, bought);
+    }
+
     /** Every drive, volume by volume, hot spares too. */
     public List<Drive> drives() {
         return volumes.stream().flatMap(volume -> volume.all().stream()).toList();

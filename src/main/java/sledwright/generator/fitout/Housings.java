@@ -22,7 +22,7 @@ import sledwright.rules.enclosure.EnclosurePower;
 public final class Housings {
 
     /** @param price all enclosures with their supplies, minor units */
-    record Priced(Housed housed, long price) {
+    public record Priced(Housed housed, long price) {
     }
 
     private final Catalog catalog;
@@ -88,6 +88,22 @@ public final class Housings {
         return Optional.ofNullable(best);
     }
 
+    /** Enclosures of the kind and supply that feed the most, whatever is in stock; where even those feed no sled, one for each machine. */
+    public Optional<Housed> strongest(Platform platform, long microwatts) {
+        Housed best = null;
+        double most = 0;
+        for (Enclosure enclosure : taking(platform)) {
+            for (Supply supply : enclosure.supplies()) {
+                double capacityW = EnclosurePower.capacityW(enclosure, supply, request.limit());
+                if (best == null || capacityW > most) {
+                    best = new Housed(enclosure, supply, count(Math.max(1, sleds(enclosure, supply, microwatts))));
+                    most = capacityW;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
     private List<Enclosure> taking(Platform platform) {
         return catalog.enclosures().stream().filter(enclosure -> EnclosureBays.allows(enclosure, platform)).toList();
     }
@@ -96,18 +112,28 @@ public final class Housings {
         if (!List.of(enclosure.sku(), supply.sku()).containsAll(wanted)) {
             return Optional.empty();
         }
+        int sleds = sleds(enclosure, supply, microwatts);
+        if (sleds == 0) {
+            return Optional.empty();
+        }
+        int count = count(sleds);
+        long price = shelf.price(enclosure.sku(), count);
+        long supplies = shelf.price(supply.sku(), count * supply.count());
+        return price >= CheapestDraw.IMPOSSIBLE || supplies >= CheapestDraw.IMPOSSIBLE ? Optional.empty()
+                : Optional.of(new Priced(new Housed(enclosure, supply, count), price + supplies));
+    }
+
+    /** How many sleds of a load one enclosure houses and feeds. */
+    private int sleds(Enclosure enclosure, Supply supply, long microwatts) {
         int sleds = 0;
         while (sleds < Math.min(enclosure.bays(), request.machines())
                 && EnclosurePower.allows(enclosure, supply, request.limit(), Watts.of((sleds + 1) * microwatts))) {
             sleds++;
         }
-        if (sleds == 0) {
-            return Optional.empty();
-        }
-        int count = (request.machines() + sleds - 1) / sleds;
-        long price = shelf.price(enclosure.sku(), count);
-        long supplies = shelf.price(supply.sku(), count * supply.count());
-        return price >= CheapestDraw.IMPOSSIBLE || supplies >= CheapestDraw.IMPOSSIBLE ? Optional.empty()
-                : Optional.of(new Priced(new Housed(enclosure, supply, count), price + supplies));
+        return sleds;
+    }
+
+    private int count(int sleds) {
+        return (request.machines() + sleds - 1) / sleds;
     }
 }
