@@ -15,6 +15,8 @@ import sledwright.domain.Lot;
 import sledwright.generator.draw.KindDraws;
 import sledwright.generator.draw.Shelf;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.time.Deadline;
+import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
 
 /**
@@ -42,6 +44,9 @@ final class DriveDraws {
      */
     record Way(long price, long heaviest, long range, int uneven, int[] bySource) {
     }
+
+    /** Of very many machines there are more ways than time, and looking at the clock takes longer than a way. */
+    static final int LOOK_EVERY = 1_000;
 
     private final Shelf shelf;
     private final int machines;
@@ -97,25 +102,42 @@ final class DriveDraws {
         return sources.get(sources.size() - 1).microwatts;
     }
 
-    /** Whether some way to draw one drive more for each machine costs or loads less than every way to draw a given number. */
-    boolean improvesBeyond(int each) {
+    /**
+     * Whether some way to draw one drive more for each machine costs or loads less than every way to draw a given number.
+     *
+     * @throws OutOfTimeException when the deadline comes first
+     */
+    boolean improvesBeyond(int each, Deadline deadline) {
         return everyWeight || improved.computeIfAbsent(each, key -> {
             long work = machines * labour.perDrive();
-            List<Way> fewer = of(each * machines);
-            return of((each + 1) * machines).stream().anyMatch(way -> fewer.stream().noneMatch(other ->
-                    other.price <= way.price + work && other.heaviest <= way.heaviest - way.range));
+            List<Way> fewer = of(each * machines, deadline);
+            long lightest = Long.MAX_VALUE;
+            int noDearer = 0;
+            for (Way way : of((each + 1) * machines, deadline)) {
+                for (; noDearer < fewer.size() && fewer.get(noDearer).price <= way.price + work; noDearer++) {
+                    lightest = Math.min(lightest, fewer.get(noDearer).heaviest);
+                }
+                if (lightest > way.heaviest - way.range) {
+                    return true;
+                }
+            }
+            return false;
         });
     }
 
-    /** The ways to draw a number of units over all machines, cheapest first and each further one lighter; none where stock ends first. */
-    List<Way> of(int units) {
-        return ways.computeIfAbsent(units, this::find);
+    /**
+     * The ways to draw a number of units over all machines, cheapest first and each further one lighter; none where stock ends first.
+     *
+     * @throws OutOfTimeException when the deadline comes first
+     */
+    List<Way> of(int units, Deadline deadline) {
+        return ways.computeIfAbsent(units, key -> find(units, deadline));
     }
 
-    private List<Way> find(int units) {
+    private List<Way> find(int units, Deadline deadline) {
         List<long[]> prices = sources.stream().map(source -> CheapestDraw.prices(lots(source), units)).toList();
         List<Way> found = new ArrayList<>();
-        split(prices, 0, units, 0, new int[sources.size()], found);
+        split(prices, 0, units, 0, new int[sources.size()], found, deadline);
         found.sort(Comparator.comparingLong(Way::price).thenComparingLong(Way::heaviest));
         if (everyWeight) {
             Set<Long> weights = new HashSet<>();
@@ -132,10 +154,13 @@ final class DriveDraws {
         return List.copyOf(kept);
     }
 
-    private void split(List<long[]> prices, int index, int left, long price, int[] taken, List<Way> found) {
+    private void split(List<long[]> prices, int index, int left, long price, int[] taken, List<Way> found, Deadline deadline) {
         if (index == sources.size()) {
             if (left == 0) {
                 found.add(way(price, taken.clone()));
+                if (found.size() % LOOK_EVERY == 0 && deadline.isOver()) {
+                    throw new OutOfTimeException();
+                }
             }
             return;
         }
@@ -145,7 +170,7 @@ final class DriveDraws {
             long own = prices.get(index)[units];
             if (own < CheapestDraw.IMPOSSIBLE && units >= least) {
                 taken[index] = units;
-                split(prices, index + 1, left - units, price + own, taken, found);
+                split(prices, index + 1, left - units, price + own, taken, found, deadline);
             }
         }
         taken[index] = 0;

@@ -115,7 +115,7 @@ final class VolumePlans {
                         request.machines() * all * (source.leastUnitPrice() + labour.perDrive()),
                                 all * source.leastMicrowatts()));
                 // More drives than are needed pay only where a price falls with their number, or light ones are sold in packs.
-                if (IntStream.range(all, bays).noneMatch(source::improvesBeyond)) {
+                if (IntStream.range(all, bays).noneMatch(each -> source.improvesBeyond(each, deadline))) {
                     return;
                 }
             }
@@ -133,6 +133,7 @@ final class VolumePlans {
         private final long[] leastMicrowattsFrom;
         private final Map<String, Integer> inGroup = new HashMap<>();
         private int onDriver;
+        private int drawn;
 
         Choosing(List<List<Option>> options, Driver driver, List<VolumePlan> found) {
             this.options = options;
@@ -197,21 +198,26 @@ final class VolumePlans {
             Map<Drive.Kind, Integer> units = new LinkedHashMap<>();
             chosen.forEach(choice -> units.merge(choice.kind(), choice.all() * request.machines(), Integer::sum));
             long work = chosen.stream().mapToLong(VolumePlan.Choice::all).sum() * request.machines() * labour.perDrive();
-            List<VolumePlan> plans = List.of(new VolumePlan(work, 0, 0, 0, chosen, Map.of()));
-            for (Map.Entry<Drive.Kind, Integer> kind : units.entrySet()) {
-                List<VolumePlan> longer = new ArrayList<>();
-                for (VolumePlan plan : plans) {
-                    for (DriveDraws.Way way : draws.get(kind.getKey()).of(kind.getValue())) {
-                        Map<Drive.Kind, VolumePlan.Drawn> ways = new LinkedHashMap<>(plan.draws());
-                        ways.put(kind.getKey(), new VolumePlan.Drawn(draws.get(kind.getKey()), way));
-                        longer.add(new VolumePlan(plan.price() + way.price(), plan.microwatts() + way.heaviest(),
-                                plan.range() + way.range(),
-                                plan.uneven() + way.uneven(), chosen, ways));
-                    }
-                }
-                plans = longer;
+            draw(List.copyOf(units.entrySet()), new VolumePlan(work, 0, 0, 0, chosen, Map.of()));
+        }
+
+        /** Every way to draw the kinds that a plan has not drawn yet. */
+        private void draw(List<Map.Entry<Drive.Kind, Integer>> kinds, VolumePlan plan) {
+            if (plan.draws().size() == kinds.size()) {
+                keep(plan);
+                return;
             }
-            plans.forEach(this::keep);
+            Map.Entry<Drive.Kind, Integer> kind = kinds.get(plan.draws().size());
+            DriveDraws source = draws.get(kind.getKey());
+            for (DriveDraws.Way way : source.of(kind.getValue(), deadline)) {
+                if (++drawn % DriveDraws.LOOK_EVERY == 0 && deadline.isOver()) {
+                    throw new OutOfTimeException();
+                }
+                Map<Drive.Kind, VolumePlan.Drawn> ways = new LinkedHashMap<>(plan.draws());
+                ways.put(kind.getKey(), new VolumePlan.Drawn(source, way));
+                draw(kinds, new VolumePlan(plan.price() + way.price(), plan.microwatts() + way.heaviest(), plan.range() + way.range(),
+                        plan.uneven() + way.uneven(), chosen, ways));
+            }
         }
 
         private void keep(VolumePlan plan) {

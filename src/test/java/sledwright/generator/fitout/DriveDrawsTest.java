@@ -1,7 +1,9 @@
 package sledwright.generator.fitout;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,6 +21,8 @@ import sledwright.domain.Labour;
 import sledwright.domain.Lot;
 import sledwright.domain.Request;
 import sledwright.generator.draw.Shelf;
+import sledwright.generator.time.Deadline;
+import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
 import sledwright.samples.Equipped;
 import sledwright.samples.Samples;
@@ -99,9 +103,9 @@ class DriveDrawsTest {
             DriveDraws draws = one.draws(wanted, 1, 0, false);
             for (int units = 1; units <= 7; units++) {
                 TreeSet<String> found = new TreeSet<>();
-                draws.of(units).forEach(way -> found.add(way.price() + " for " + way.heaviest()));
+                draws.of(units, Deadline.never()).forEach(way -> found.add(way.price() + " for " + way.heaviest()));
                 assertThat(found).as("seed %s, %s units", seed, units).isEqualTo(one.front(units, wanted));
-                assertThat(draws.of(units).stream().mapToLong(DriveDraws.Way::price).findFirst().orElse(CheapestDraw.IMPOSSIBLE)).as("seed %s, %s units", seed, units).isEqualTo(
+                assertThat(draws.of(units, Deadline.never()).stream().mapToLong(DriveDraws.Way::price).findFirst().orElse(CheapestDraw.IMPOSSIBLE)).as("seed %s, %s units", seed, units).isEqualTo(
                         one.splits(units, wanted).stream().mapToLong(split -> split[0]).min().orElse(CheapestDraw.IMPOSSIBLE));
             }
         }
@@ -113,12 +117,24 @@ class DriveDrawsTest {
             Case one = new Case(seed);
             DriveDraws draws = one.draws(Map.of(), 1, 0, true);
             Map<Long, Long> found = new TreeMap<>();
-            draws.of(4).forEach(way -> found.put(way.heaviest(), way.price()));
+            draws.of(4, Deadline.never()).forEach(way -> found.put(way.heaviest(), way.price()));
             Map<Long, Long> least = new TreeMap<>();
             one.splits(4, Map.of()).forEach(split -> least.merge(split[1], split[0], Math::min));
             assertThat(found).as("seed %s", seed).isEqualTo(least);
-            assertThat(draws.improvesBeyond(4)).isTrue();
+            assertThat(draws.improvesBeyond(4, Deadline.never())).isTrue();
         }
+    }
+
+    @Test
+    void drawsForVeryManyMachinesEndWithTheTime() {
+        Case one = new Case(1);
+        one.lots.replaceAll((sku, lots) -> List.of(Samples.lot(sku, sku, 100_000, 0, Condition.USED, new TreeMap<>(Map.of(1, 5L)))));
+        one.drives.replaceAll(drive -> Equipped.drive(drive.sku(), DriveKind.SSD, DriveInterface.SATA, FormFactor.SMALL, 480,
+                3 + one.drives.indexOf(drive)));
+        DriveDraws draws = one.draws(Map.of(), 3000, 0, false);
+        Deadline over = Deadline.in(Duration.ZERO);
+        assertThatThrownBy(() -> draws.of(6000, over)).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> draws.improvesBeyond(2, over)).isInstanceOf(OutOfTimeException.class);
     }
 
     @Test
@@ -128,7 +144,7 @@ class DriveDrawsTest {
             int machines = 2 + (int) (seed % 2);
             Map<String, Integer> wanted = seed % 3 == 0 ? Map.of("D2", machines) : seed % 3 == 1 ? Map.of("D2", 1) : Map.of();
             DriveDraws draws = one.draws(wanted, machines, 0, false);
-            List<DriveDraws.Way> ways = draws.of(2 * machines);
+            List<DriveDraws.Way> ways = draws.of(2 * machines, Deadline.never());
             assertThat(ways.isEmpty()).as("seed %s", seed).isEqualTo(one.splits(2 * machines, wanted).isEmpty());
             for (DriveDraws.Way way : ways) {
                 List<List<Drive>> drawn = new ArrayList<>();
@@ -165,7 +181,7 @@ class DriveDrawsTest {
                 List<long[]> fewer = one.splits(each, Map.of());
                 boolean of = one.splits(each + 1, Map.of()).stream().anyMatch(more -> fewer.stream()
                         .noneMatch(less -> less[0] <= more[0] + labour && less[1] <= more[1]));
-                assertThat(draws.improvesBeyond(each)).as("seed %s, %s drives", seed, each).isEqualTo(of);
+                assertThat(draws.improvesBeyond(each, Deadline.never())).as("seed %s, %s drives", seed, each).isEqualTo(of);
             }
         }
     }
