@@ -1,15 +1,17 @@
 // What every script of the page asks the server with.
 const token = document.querySelector('meta[name=token]');
+const TOKEN = 'Sledwright-Token';
 const NOBODY = 401;
 const REFUSED = 403;
 // What begins like this is said of a place; all else is a sentence of its own.
 const SAID_OF_A_PLACE = /^(is|are|was|has|must|can|cannot|could|did|comes|names|leads|stands|ends|changes) /;
 
 /** Headers of a question; who changes something shows by the token that the page was given to them. */
-export function headers(more) { return { ...(token ? { 'Sledwright-Token': token.content } : {}), ...more }; }
+export function headers(more) { return { ...(token ? { [TOKEN]: token.content } : {}), ...more }; }
 
 /** A fault whose message says, too, what it is about, unless a line of what was sent is. */
 function told(fault) {
+  if (fault.place === TOKEN) { return { ...fault, message: 'Somebody else is logged in here by now. Load the page again to go on as them.' }; }
   if (fault.line || !SAID_OF_A_PLACE.test(fault.message)) { return fault; }
   const unnamed = fault.value === null || fault.place.startsWith('the ') || fault.message.startsWith('must ');
   const subject = fault.place === 'why-not' ? fault.value : unnamed ? fault.place.replace('--set ', '') : `${fault.place} "${fault.value}"`;
