@@ -6,12 +6,12 @@ const $ = selector => document.querySelector(selector);
 /** What is said of a quote that is kept: what it comes to, too, where that is not what was shown. */
 function said(quote, shown) {
   if (quote.price === null) { return '; there is nothing to offer yet.'; }
-  return shown === null || Number(shown) === quote.price ? '.' : `, for ${money(quote.price, quote.currency)}: prices or stock have changed since.`;
+  return shown === null || shown !== '' && Number(shown) === quote.price ? '.' : `, for ${money(quote.price, quote.currency)}, not as it was shown: what is kept is answered anew.`;
 }
 
 /**
  * @param request gives the request as YAML
- * @param price   gives the price that is shown of it, as text; null while none of it is
+ * @param price   gives the price that is shown of it, as text, empty where the answer has none; null while no answer to it is shown
  * @returns what is to be called when the request may be another
  */
 export function wire(request, price) {
@@ -30,7 +30,7 @@ export function wire(request, price) {
     if (button.disabled) { return; }
     const stood = document.activeElement;
     $('#keep-fault').textContent = '';
-    $('#kept').replaceChildren();
+    $('#kept').textContent = 'Working on it.';
     const shown = price();
     const what = all();
     working = true;
@@ -42,13 +42,14 @@ export function wire(request, price) {
       const link = document.createElement('a');
       link.href = '/book#' + quote.number;
       link.textContent = quote.number;
-      $('#kept').append('Kept as ', link, said(quote, shown));
+      $('#kept').replaceChildren('Kept as ', link, said(quote, shown));
       kept = what;
     } catch (gone) {
       $('#keep-fault').textContent = GONE;
     } finally {
       working = false;
       renew();
+      if (!$('#kept a')) { $('#kept').replaceChildren(); }
       if (document.activeElement === document.body && stood === button) { (button.disabled ? $('#kept a') : button).focus({ preventScroll: true }); }
     }
   });

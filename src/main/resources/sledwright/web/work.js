@@ -246,5 +246,5 @@ for (const button of document.querySelectorAll('#bench [data-step]')) {
     $('#progress').textContent = `${quote.number}: ${quote.state}.`;
   })));
 }
-if ($('#keep')) { renew = wireKeeping(() => $('#text').value, () => answered.request === $('#text').value ? answered.price : null); }
+if ($('#keep')) { renew = wireKeeping(() => $('#text').value, () => answered.request === $('#text').value ? String(answered.price ?? '') : null); }
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

@@ -185,12 +185,27 @@ class BookPageTest {
         Files.writeString(offers, Files.readString(offers).replace("REED-S,A2,Marsh Trade,used,150,", "REED-S,A2,Marsh Trade,used,160,"));
         browser.type("#keep-customer", "Orchard Surveys").press(Keys.ENTER).until("document.querySelector('#kept a')");
         assertThat(browser.ask("return document.querySelector('#kept').textContent"))
-                .isEqualTo("Kept as " + year + "-0003, for 261.50 EUR: prices or stock have changed since.");
+                .isEqualTo("Kept as " + year + "-0003, for 261.50 EUR, not as it was shown: what is kept is answered anew.");
         browser.visit(address + "work").type("#text", ORDER).click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
         Files.writeString(offers, Files.readString(offers).replaceAll("(?m)^([^,\n]+,[^,]*,[^,]*,[^,]*,)([0-9])", "$1" + "9$2"));
         browser.type("#keep-customer", "Fenland").press(Keys.ENTER).until("document.querySelector('#kept a')");
         assertThat((String) browser.ask("return document.querySelector('#kept').textContent"))
-                .startsWith("Kept as " + year + "-0004, for ").endsWith(" EUR: prices or stock have changed since.");
+                .startsWith("Kept as " + year + "-0004, for ").endsWith(" EUR, not as it was shown: what is kept is answered anew.");
+    }
+
+    /** An order that was stopped short of machines has no price to offer; what is kept of it may have one. */
+    @Test
+    @InBrowser
+    void whatIsKeptWithAPriceThoughNoneWasShownIsSaid(Browser browser) {
+        String year = String.valueOf(java.time.Year.now().getValue());
+        browser.visit(address + "work").type("#text", ORDER).ask("const send = window.fetch; window.fetch = (path, how) => path !== '/page/work' ? send(path, how)"
+                + " : Promise.resolve(new Response('event: answer\\ndata: {\"text\": \"short\", \"price\": null}\\n\\n'))");
+        browser.click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
+        browser.ask("window.seen = []; new MutationObserver(() => window.seen.push(document.querySelector('#kept').textContent)).observe(document.querySelector('#kept'), { childList: true })");
+        browser.type("#keep-customer", "Fenland").press(Keys.ENTER).until("document.querySelector('#kept a')");
+        assertThat((String) browser.ask("return document.querySelector('#kept').textContent")).startsWith("Kept as " + year + "-0001, for ")
+                .endsWith(" EUR, not as it was shown: what is kept is answered anew.");
+        assertThat(browser.ask("return window.seen[0]")).isEqualTo("Working on it.");
     }
 
     @Test
