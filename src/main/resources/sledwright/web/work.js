@@ -194,7 +194,7 @@ opening($('#open'), text => {
   typed();
   if (isBuild()) { answer(); }
 });
-$('#sheet').addEventListener('click', async () => {
+$('#sheet').addEventListener('click', () => once([$('#sheet')], async () => {
   $('#fault').textContent = '';
   try {
     const reply = await fetch('/page/sheet', { method: 'POST', headers: headers(), body: $('#text').value });
@@ -203,7 +203,7 @@ $('#sheet').addEventListener('click', async () => {
   } catch (gone) {
     $('#fault').textContent = GONE;
   }
-});
+}));
 // --- the bench: sheets of what is in the book --------------------------------------
 
 function number() { return $('#number').value.trim(); }

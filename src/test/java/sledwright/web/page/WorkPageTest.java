@@ -63,6 +63,17 @@ class WorkPageTest {
         browser.click("#go").until("document.querySelector('#progress').textContent === '1 s: 100.01, not below 100, at most 0.01 % too dear'");
     }
 
+    /** A sheet of an order takes its time. */
+    @Test
+    @InBrowser
+    void aSheetIsMadeOnce(Browser browser) {
+        browser.visit(SERVER + "work").type("#text", "kind: order\n").ask("const send = window.fetch; window.sent = 0; window.fetch = (path, how) => { window.sent++; return send(path, how); }");
+        browser.ask("document.querySelector('#sheet').click(); document.querySelector('#sheet').click()");
+        browser.until("document.querySelector('#fault').textContent !== ''").until("!document.querySelector('#sheet').disabled");
+        assertThat(browser.ask("return window.sent")).isEqualTo(1L);
+        assertThat(browser.complaints()).allMatch(line -> line.contains("400 (Bad Request)"));
+    }
+
     @Test
     @InBrowser
     void aFileThatIsDroppedIsOpened(Browser browser) {
