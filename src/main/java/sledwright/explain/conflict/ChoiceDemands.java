@@ -59,8 +59,8 @@ final class ChoiceDemands {
                             .distinct().sorted(nearestFirst.thenComparing(Comparator.naturalOrder()))
                             .filter(number -> oracle.isPossible(exactly.apply(terms, number))).findFirst().orElseThrow();
                     Sentence number = processorsOf(nearest);
-                    return new Concession(exactly.apply(terms, nearest), String.valueOf(nearest), Sentence.of("a build needs %s", number),
-                            Sentence.of("take %s instead of %s", number, count));
+                    return new Concession(exactly.apply(terms, nearest), String.valueOf(nearest),
+                            Sentence.of("the nearest that can be had is %s", number), Sentence.of("take %s instead of %s", number, count));
                 }));
     }
 
