@@ -7,6 +7,7 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,6 +15,8 @@ import java.util.Optional;
 public final class TextFile {
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
+    /** What a workbook begins with, as every ZIP file does. */
+    private static final byte[] PACKED = {'P', 'K', 3, 4};
 
     private TextFile() {
     }
@@ -35,6 +38,10 @@ public final class TextFile {
         if (bytes.length >= 2 && (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE
                 || bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF)) {
             faults.add(new Place(file.file(), 1), "the file is UTF-16; save it as UTF-8");
+            return Optional.empty();
+        }
+        if (bytes.length >= PACKED.length && Arrays.equals(bytes, 0, PACKED.length, PACKED, 0, PACKED.length)) {
+            faults.add(new Place(file.file(), 1), "the file is a workbook, or packed otherwise; save it as text, a table as CSV");
             return Optional.empty();
         }
         if (isPlain(bytes)) {
