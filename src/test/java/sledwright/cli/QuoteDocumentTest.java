@@ -290,6 +290,6 @@ class QuoteDocumentTest {
         assertThat(Run.piped(request, "quote", "-", "--catalog", shop.toString()).out()).contains(" energy ", " with it ");
         String spare = "kind: quote\nrequire: { storage: [ { name: data, usable_gb: 100, level: 1, hot_spares: 1 } ] }\n";
         assertThat(Run.piped(spare, "quote", "-", "--catalog", shop.toString(), "--for", "customer").out().replaceAll("\\s+", " "))
-                .contains("data mit mindestens 100 GB auf Stufe 1 und 1 Reservelaufwerk");
+                .contains("data (mindestens 100 GB, Stufe 1, 1 Reservelaufwerk)");
     }
 }
