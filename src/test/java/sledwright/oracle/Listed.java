@@ -12,7 +12,7 @@ import sledwright.domain.Request;
  */
 interface Listed<T extends Listed<T>> {
 
-    /** More units than all machines of such a case take of a part. */
+    /** More units than a machine of such a case takes of a part. */
     int PLENTY = 24;
 
     RandomCase that();
@@ -46,6 +46,7 @@ interface Listed<T extends Listed<T>> {
 
     /** The same with units enough of every lot. */
     default T plentiful() {
-        return with(new RandomCase(that().seed(), catalog().withEachLot(lot -> lot.with(Math.max(lot.available(), PLENTY), lot.breaks())), request()));
+        int plenty = PLENTY * request().machines();
+        return with(new RandomCase(that().seed(), catalog().withEachLot(lot -> lot.with(Math.max(lot.available(), plenty), lot.breaks())), request()));
     }
 }

@@ -39,6 +39,9 @@ public final class Allotter {
     private static final int TRIES = 4;
     private static final int MOST_SEARCHES = 600;
 
+    /** Of so few promises room is also made for one that is kept, but could cost less. */
+    private static final int FEW = 12;
+
     /** How many others give their units back for it. */
     private static final int MOST_RIVALS = 4;
 
@@ -235,7 +238,9 @@ public final class Allotter {
         for (int turn = 0; turn < TRIES && searches < MOST_SEARCHES && !deadline.isOver(); turn++) {
             for (Promise promise : open()) {
                 Filling stands = now.fillings().get(promise);
-                if (searches >= MOST_SEARCHES || deadline.isOver() || stands.order().isPresent() && !stands.changes(promise)) {
+                boolean good = stands.order().isPresent() && !stands.changes(promise)
+                        && (open().size() > FEW || isIdeal(promise, stands, deadline));
+                if (searches >= MOST_SEARCHES || deadline.isOver() || good) {
                     continue;
                 }
                 List<Promise> freed = new ArrayList<>(rivals(promise, now, random));

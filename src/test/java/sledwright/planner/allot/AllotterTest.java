@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import sledwright.catalog.CatalogReader;
 import sledwright.domain.Availability;
@@ -201,7 +202,10 @@ class AllotterTest {
   /** Against every way to share lots out, some of which come too late for some. */
   @Test
   void noWayToShareOutIsBetter() {
-    for (long seed = Long.getLong("sledwright.seed", 1); seed < Long.getLong("sledwright.seed", 1) + Integer.getInteger("sledwright.seeds", 6); seed++) {
+    long first = Long.getLong("sledwright.seed", 1);
+    // The last two could cost less only where two promises change at once.
+    long[] seeds = LongStream.concat(LongStream.range(first, first + Integer.getInteger("sledwright.seeds", 6)), LongStream.of(7_700_084, 7_700_243)).toArray();
+    for (long seed : seeds) {
       Random random = new Random(seed);
       Lot[] lots = new Lot[3];
       for (int i = 0; i < lots.length; i++) {
