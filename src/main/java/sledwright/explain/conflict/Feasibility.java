@@ -164,7 +164,9 @@ public final class Feasibility implements Predicate<Set<Demand>> {
                         .flatMap(machine -> Rulebook.ofMachine().stream().filter(telling::contains)
                                 .flatMap(rule -> rule.judge(machine).stream())),
                 Rulebook.ofOrder().stream().filter(telling::contains).flatMap(rule -> rule.judge(real).stream())).toList();
-        return demands.stream().filter(demand -> demand.isKeptBeside(broken))
+        List<Violation> brokenAround = real.housings().stream().flatMap(housing -> Rulebook.judge(housing).stream()).toList();
+        return demands.stream().filter(demand -> demand.isKeptBeside(broken) && demand.isKeptBeside(brokenAround))
+                .filter(demand -> !demand.isOf(LimitDemands.MAINS) || brokenAround.isEmpty())
                 .filter(demand -> !demand.isOf(ChoiceDemands.MACHINES) || order.machines().size() == request.machines())
                 .filter(demand -> !demand.isOf(EnclosurePower.KEY) || isHoused(order))
                 .collect(Collectors.toSet());

@@ -35,6 +35,7 @@ import sledwright.words.Sum;
 /** The limits of a request and its site. */
 final class LimitDemands {
 
+    static final String MAINS = "limit.mains_v";
     private static final String PRICE = "limit.price";
     private static final String PRICE_WITH_TAX = "limit.price_with_tax";
     private static final double MILLIONTH = 1e-6;
@@ -206,7 +207,7 @@ final class LimitDemands {
     private static Demand mains(double siteV) {
         BiFunction<WhatIf, OptionalDouble, WhatIf> on = (terms, mainsV) -> terms.with(terms.request().limit().withMainsV(mainsV));
         Measure volts = Numbers.plain(Supply.LOW_LINE_BELOW_V);
-        return Demand.of("limit.mains_v", Numbers.exact(siteV), Sentence.of("mains of %s V", Numbers.plain(siteV)),
+        return Demand.of(MAINS, Numbers.exact(siteV), Sentence.of("mains of %s V", Numbers.plain(siteV)),
                 terms -> on.apply(terms, OptionalDouble.empty()),
                 (terms, oracle) -> new Concession(on.apply(terms, OptionalDouble.of(Supply.LOW_LINE_BELOW_V)), volts.toString(),
                         Sentence.of("a build needs mains of %s V or more", volts),

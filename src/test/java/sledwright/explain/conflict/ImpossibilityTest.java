@@ -1,6 +1,7 @@
 package sledwright.explain.conflict;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sledwright.catalog.CatalogReader;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Labour;
@@ -65,6 +67,22 @@ class ImpossibilityTest {
                         .formatted(cheapest(request)));
         assertThat(relaxations(request)).contains(
                 "Raise the price from 300.00 EUR to %s EUR: builds from %s EUR.".formatted(cheapest(request), cheapest(request)));
+    }
+
+    /** Supplies of the enclosure count as forbidden, and as too weak for the mains, where it is asked which demands a build meets. */
+    @Test
+    void whatSledsStandInConflictsWithTheMainsAndWithForbiddenParts() {
+        Catalog yard = CatalogReader.read(Path.of("catalogs/heronfold-yard"));
+        Request request = asking(Samples.require().cores(8).memoryGb(32).make(), Limits.NONE.withMainsV(OptionalDouble.of(115)))
+                .withPlatforms(Set.of("FINCH-S2")).withForbid(Set.of("FINCH-PS-1400"));
+        Explanation told = explain(request, yard);
+        assertThat(told.conflicts()).extracting(Conflict::message).containsExactly("A new enclosure for sleds, mains of 115 V, the platform FINCH-S2"
+                + " and no FINCH-PS-1400 exclude one another: with the others, a sled goes into an enclosure that stands already.");
+        assertThat(told.relaxations()).extracting(Relaxation::message).containsExactlyInAnyOrder(
+                "Take the platform WHEATEAR-R1: builds from 122.35 EUR.",
+                "Put sleds into an enclosure that stands already: builds from 123.67 EUR.",
+                "Allow FINCH-PS-1400: builds from 298.67 EUR.",
+                "Feed it from mains of 180 V or more instead of 115 V: builds from 370.67 EUR.");
     }
 
     private static String cheapest(Request request) {
