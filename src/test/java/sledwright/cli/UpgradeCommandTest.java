@@ -109,6 +109,21 @@ class UpgradeCommandTest {
                 .containsSubsequence("\nproved: no upgrade costs less\nto spend: ", "\nBought whole\n", "\nThe machine after the upgrade\n");
     }
 
+    @Test
+    void nothingIsTakenBackForTheSamePartFromOnHand() throws IOException {
+        JsonNode without = answer("require.cores=20", "require.memory_gb=64", "trade_in=0.9");
+        JsonNode with = answer("require.cores=20", "require.memory_gb=64", "trade_in=0.9", "on_hand.NV4R16-24-21=8");
+        assertThat(with.get("status").asText()).isEqualTo("proved");
+        assertThat(with.get("credit")).isEqualTo(without.get("credit"));
+        assertThat(with.get("spend")).isEqualTo(without.get("spend"));
+        assertThat(with.get("build").get("lines")).noneMatch(line -> line.get("lot").asText().equals("on hand"));
+        // Where all that stand stay, those on hand go in beside them.
+        JsonNode more = answer("require.cores=20", "require.memory_gb=192", "trade_in=0.9", "on_hand.NV4R16-24-21=4");
+        assertThat(more.get("build").get("modules").get("NV4R16-24-21").asInt()).isEqualTo(12);
+        assertThat(more.get("build").get("lines")).filteredOn(line -> line.get("lot").asText().equals("on hand")).singleElement()
+                .satisfies(line -> assertThat(line.get("quantity").asInt()).isEqualTo(4));
+    }
+
     /** Asked for or not: speed, bandwidth, throughput and load are reported whenever they change, and only then. */
     @Test
     void whatChangesIsToldBeforeAndAfter() throws IOException {

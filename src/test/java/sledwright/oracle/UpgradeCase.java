@@ -250,7 +250,8 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
             int installed = installed(sku);
             int drawer = request().onHand().getOrDefault(sku, 0);
             for (int kept = 0; kept <= Math.min(units, installed); kept++) {
-                for (int own = 0; own <= Math.min(units - kept, drawer); own++) {
+                // None is taken out to put one of the same part in that was on hand.
+                for (int own = 0; own <= (kept < installed ? 0 : Math.min(units - kept, drawer)); own++) {
                     int bought = units - kept - own;
                     if (bought < prices.length && prices[bought] < ExhaustiveDraw.NONE) {
                         long work = work(sku) * (units - kept);

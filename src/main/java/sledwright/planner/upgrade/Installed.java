@@ -48,6 +48,13 @@ public record Installed(Build build, int machines, double tradeIn, SortedMap<Str
         return of(build, machines, tradeIn, limits, shop);
     }
 
+    /** The same machines where a part fetches nothing. */
+    Installed keeping(String sku) {
+        SortedMap<String, Long> other = new TreeMap<>(credits);
+        other.put(sku, 0L);
+        return new Installed(build, machines, tradeIn, other);
+    }
+
     /** What one unit of a part fetches, minor units; nothing for a part that is not in the machines. */
     public long credit(String sku) {
         return credits.getOrDefault(sku, 0L);

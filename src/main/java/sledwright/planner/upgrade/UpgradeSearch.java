@@ -1,15 +1,18 @@
 package sledwright.planner.upgrade;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.SortedMap;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
@@ -41,8 +44,8 @@ final class UpgradeSearch implements Exact {
     private final Installed installed;
     private final Catalog stock;
     private final Search search;
-    /** What the parts fetch -> the search of the stock at these prices. */
-    private final Map<SortedMap<String, Long>, Search> searches = new HashMap<>();
+    /** What the parts fetch, and of which none on hand goes in -> the search of the stock like that. */
+    private final Map<List<Object>, Search> searches = new HashMap<>();
 
     /** A change of the stock -> the search of what it leaves. */
     private final Map<Object, UpgradeSearch> changed = new HashMap<>();
@@ -87,13 +90,43 @@ final class UpgradeSearch implements Exact {
     private Findings run(Request request, Predicate<Order> holding, BiFunction<Search, Request, Findings> by) {
         Installed standing = installed.on(request.limit(), shop);
         Catalog told = UpgradeStock.on(stock, standing);
+        Findings changed = changed(request, standing, Set.of(), told, by);
+        return untouched(request, told).filter(holding).map(order -> better(
+                new Findings(request, Status.PROVED, figure(order), figure(order), List.of(order), Doubts.NONE), changed)).orElse(changed);
+    }
+
+    /**
+     * What the machines can be made into. Nobody takes a unit out for its credit to put one of the same part in that was on hand: where
+     * that would pay, all that stand stay in, or none on hand goes in.
+     *
+     * @param standing at what its parts fetch, nothing for those of which all stay
+     * @param withheld parts of which none on hand goes in
+     */
+    private Findings changed(Request request, Installed standing, Set<String> withheld, Catalog told,
+            BiFunction<Search, Request, Findings> by) {
         long forgone = standing.creditOfParts() * standing.machines();
-        Findings found = by.apply(searches.computeIfAbsent(standing.credits(),
-                credits -> search.on(UpgradeStock.withFreePlatform(told, standing))), raised(request, forgone));
+        Findings found = by.apply(searches.computeIfAbsent(List.of(standing.credits(), withheld), key -> search.on(
+                UpgradeStock.withFreePlatform(UpgradeStock.on(stock, standing, withheld), standing))), raised(request, forgone));
+        Optional<String> exchanged = found.ranked().stream().findFirst().flatMap(order -> exchanged(order, standing));
+        if (exchanged.isPresent()) {
+            Set<String> others = new TreeSet<>(withheld);
+            others.add(exchanged.get());
+            return better(changed(request, standing.keeping(exchanged.get()), withheld, told, by),
+                    changed(request, standing, others, told, by));
+        }
         List<Order> ranked = found.ranked().stream().map(order -> told(order, request, told)).toList();
-        double less = request.objective() == Objective.CHEAPEST ? forgone : 0;
-        Findings changed = new Findings(request, found.status(), found.best() - less, found.bound() - less, ranked, found.doubts());
-        return untouched(request, told).filter(holding).map(order -> with(order, changed)).orElse(changed);
+        boolean cheapest = request.objective() == Objective.CHEAPEST;
+        double best = cheapest && !ranked.isEmpty() ? figure(ranked.get(0)) : found.best() - (cheapest ? forgone : 0);
+        double bound = found.status() == Status.PROVED ? best : found.bound() - (cheapest ? forgone : 0);
+        return new Findings(request, found.status(), best, bound, ranked, found.doubts());
+    }
+
+    /** A part that fetches something, of which units on hand go in while some that stand come out. */
+    private static Optional<String> exchanged(Order order, Installed standing) {
+        Map<String, Integer> stay = order.picks().stream().filter(UpgradeSearch::isInstalled)
+                .collect(Collectors.toMap(Pick::sku, Pick::quantity, Integer::sum));
+        return order.picks().stream().filter(pick -> pick.lot().lot().equals(Lot.ON_HAND)).map(Pick::sku)
+                .filter(sku -> standing.credit(sku) > 0 && stay.getOrDefault(sku, 0) < standing.units(sku)).findFirst();
     }
 
     /** The request whose limit holds for what an order costs before so much comes off. */
@@ -102,11 +135,30 @@ final class UpgradeSearch implements Exact {
         return limit.price().isEmpty() ? request : request.withLimit(limit.withPrice(OptionalLong.of(limit.price().getAsLong() + by)));
     }
 
-    /** The order at what the customer spends. */
-    private static Order told(Order order, Request request, Catalog told) {
-        List<Pick> picks = order.picks().stream().map(pick -> new Pick(told.lots(pick.sku()).stream()
-                .filter(lot -> lot.lot().equals(pick.lot().lot())).findFirst().orElseThrow(), pick.quantity())).toList();
+    /** The order at what the customer spends; of one part the units that stand come before those on hand. */
+    private Order told(Order order, Request request, Catalog told) {
+        Map<String, Integer> own = order.picks().stream().filter(pick -> pick.lot().onHand())
+                .collect(Collectors.toMap(Pick::sku, Pick::quantity, Integer::sum));
+        List<Pick> picks = new ArrayList<>();
+        for (Pick pick : order.picks()) {
+            if (!pick.lot().onHand()) {
+                picks.add(new Pick(lot(told, pick.sku(), pick.lot().lot()), pick.quantity()));
+            } else if (own.containsKey(pick.sku())) {
+                int units = own.remove(pick.sku());
+                int stay = Math.min(units, installed.units(pick.sku()));
+                if (stay > 0) {
+                    picks.add(new Pick(lot(told, pick.sku(), Lot.INSTALLED), stay));
+                }
+                if (units > stay) {
+                    picks.add(new Pick(lot(told, pick.sku(), Lot.ON_HAND), units - stay));
+                }
+            }
+        }
         return Order.of(order.machines(), picks, request, told);
+    }
+
+    private static Lot lot(Catalog told, String sku, String name) {
+        return told.lots(sku).stream().filter(lot -> lot.lot().equals(name)).findFirst().orElseThrow();
     }
 
     /** The machines as they stand, where they answer the request. */
@@ -137,27 +189,27 @@ final class UpgradeSearch implements Exact {
 
     private Order asItStands(Request request, Catalog told) {
         Build build = installed.build();
-        List<Pick> picks = build.partCounts().keySet().stream().map(sku -> new Pick(told.lots(sku).stream()
-                .filter(lot -> lot.lot().equals(Lot.INSTALLED)).findFirst().orElseThrow(), installed.units(sku))).toList();
+        List<Pick> picks = build.partCounts().keySet().stream().map(sku -> new Pick(lot(told, sku, Lot.INSTALLED), installed.units(sku)))
+                .toList();
         return Order.of(Collections.nCopies(installed.machines(), build), picks, request, told.with(told.lots(), new Labour(0, 0)));
     }
 
-    /** What was found, where to change nothing will do as well. */
-    private static Findings with(Order untouched, Findings changed) {
-        Request request = changed.request();
-        boolean cheapest = request.objective() == Objective.CHEAPEST;
-        double own = figure(untouched);
-        double other = changed.ranked().isEmpty() ? Double.NaN : changed.best();
-        boolean first = Double.isNaN(other) || (cheapest ? own <= other
-                : own > other || own == other && untouched.price().total() <= changed.ranked().get(0).price().total());
-        List<Order> ranked = first ? List.of(untouched) : changed.ranked();
-        double best = first ? own : other;
-        if (changed.status() != Status.BEST_FOUND) {
-            return new Findings(request, Status.PROVED, best, best, ranked, Doubts.NONE);
+    /** The better of two answers to one request, of equals the first; what keeps either in doubt keeps both. */
+    private static Findings better(Findings one, Findings other) {
+        if (one.status() == Status.IMPOSSIBLE || other.status() == Status.IMPOSSIBLE) {
+            return one.status() == Status.IMPOSSIBLE ? other : one;
         }
-        double bound = cheapest ? Math.min(changed.bound(), own) : Math.max(changed.bound(), own);
-        return new Findings(request, cheapest && best <= bound ? Status.PROVED : Status.BEST_FOUND, best, bound, ranked,
-                changed.doubts());
+        boolean cheapest = one.request().objective() == Objective.CHEAPEST;
+        boolean first = other.ranked().isEmpty() || !one.ranked().isEmpty() && (cheapest ? one.best() <= other.best()
+                : one.best() > other.best() || one.best() == other.best()
+                && one.ranked().get(0).price().total() <= other.ranked().get(0).price().total());
+        Findings found = first ? one : other;
+        if (one.status() == Status.PROVED && other.status() == Status.PROVED) {
+            return new Findings(found.request(), Status.PROVED, found.best(), found.best(), found.ranked(), Doubts.NONE);
+        }
+        double bound = cheapest ? Math.min(one.bound(), other.bound()) : Math.max(one.bound(), other.bound());
+        return new Findings(found.request(), cheapest && found.best() <= bound ? Status.PROVED : Status.BEST_FOUND, found.best(), bound,
+                found.ranked(), Doubts.ofAll(List.of(one.doubts(), other.doubts())));
     }
 
     /** The figure that the objective looks at. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import sledwright.domain.Catalog;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
@@ -39,6 +40,14 @@ final class UpgradeStock {
     /** The same stock where pulled parts fetch what they do for these machines. */
     static Catalog on(Catalog stock, Installed installed) {
         return stock.withEachLot(lot -> lot.lot().equals(Lot.INSTALLED) ? installed(lot.sku(), installed) : lot);
+    }
+
+    /** The same without the units on hand of some parts. */
+    static Catalog on(Catalog stock, Installed installed, Set<String> withheld) {
+        Map<String, List<Lot>> lots = new HashMap<>(on(stock, installed).lots());
+        withheld.forEach(sku -> lots.computeIfPresent(sku,
+                (same, offers) -> offers.stream().filter(lot -> !lot.lot().equals(Lot.ON_HAND)).toList()));
+        return stock.withLots(lots);
     }
 
     /** The same stock with the platforms free, as searches know no prices below zero. */
