@@ -9,7 +9,6 @@ import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.generator.Axis;
-import sledwright.report.build.BuildText;
 import sledwright.report.chart.Chart;
 import sledwright.report.chart.Chart.Line;
 import sledwright.report.chart.Chart.Mark;
@@ -69,7 +68,7 @@ final class CompareCharts {
         BuildView build = view.build(point.build());
         String bought = "%s, %s".formatted(words.money(point.cost()), said.amount(curve.axes().figure(), point.figure()));
         List<String> parts = new ArrayList<>(List.of(bought,
-                words.say("compare.spot", point.build(), build.bare().platform(), said.processors(build), BuildText.memory(build))));
+                words.say("compare.spot", point.build(), build.bare().platform(), said.processors(build), said.memory(build))));
         parts.addAll(said.marks(point));
         return String.join("; ", parts);
     }

@@ -15,7 +15,6 @@ import sledwright.generator.Axis;
 import sledwright.generator.Status;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
-import sledwright.report.build.BuildText;
 import sledwright.report.chart.SvgChart;
 import sledwright.report.offer.AskedWords;
 import sledwright.report.offer.EquipmentWords;
@@ -158,7 +157,7 @@ public final class ComparePage {
         BuildView build = view.build(point.build());
         return new Row(CompareCharts.link(curve, point), new BuildOnCurve(point.build(),
                 curve.axes().platform().orElse(build.bare().platform()),
-                said.processors(build), BuildText.memory(build)), new Values(money(point.cost()), money(point.paid().price()),
+                said.processors(build), said.memory(build)), new Values(money(point.cost()), money(point.paid().price()),
                 figure(point.figure()), point.perUnit().map(this::money).orElse(Cell.NONE)), point.extra().map(extra ->
                 new Increment(money(extra.cost()), figure(extra.figure()), money(extra.perUnit()))).orElse(Increment.NONE),
                 String.join(", ", said.marks(point)), point.marks().knee() || point.marks().bestPerUnit());
@@ -176,7 +175,7 @@ public final class ComparePage {
         Figures figures = build.figures();
         Content content = new Content(build.bare().platform(), said.processors(build),
                 build.bare().cooling().map(sku -> words.say("compare.cooling", sku)).orElse(""), supply(build), "%s, %s, %s MT/s".formatted(
-                BuildText.modules(build.heaviest().modules()), BuildText.memory(build), words.figure(figures.speed().mts())),
+                said.modules(build), said.memory(build), words.figure(figures.speed().mts())),
                 new EquipmentWords(words).joined(build.heaviest().fitout()));
         Performance reaches = new Performance(figures.cores(), words.figure(figures.bandwidthGbs()),
                 (figures.throughputEstimated() ? "~" : "") + words.figure(figures.throughput()), words.figure(figures.loadW()),

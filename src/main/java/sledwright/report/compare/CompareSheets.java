@@ -13,7 +13,6 @@ import sledwright.desk.view.CompareView.PointView;
 import sledwright.desk.view.Line;
 import sledwright.domain.Catalog;
 import sledwright.metrics.Figures;
-import sledwright.report.build.BuildText;
 import sledwright.report.offer.EquipmentWords;
 import sledwright.report.offer.OfferLine;
 import sledwright.report.page.Wording;
@@ -85,7 +84,7 @@ public final class CompareSheets {
                 point.marks().knee(), point.marks().bestPerUnit(), point.marks().foremost(), point.marks().proved(), point.paid().price(),
                 Csv.cell(point.paid().energy()),
                 Csv.cell(point.paid().energy().map(energy -> point.paid().total())), point.build(), build.bare().platform(),
-                said.processors(build), BuildText.memory(build));
+                said.processors(build), said.memory(build));
     }
 
     private WorkbookSheet builds() {
@@ -102,7 +101,7 @@ public final class CompareSheets {
             rows.add(List.of(rows.size() + 1, Csv.cell(build.price()), build.count(), build.bare().platform(),
                     build.bare().processorSku().orElse(""), build.bare().processors(), build.bare().cooling().orElse(""),
                     build.bare().supply().orElse(""),
-                    build.bare().supplies(), BuildText.modules(build.heaviest().modules()), equipment.joined(build.heaviest().fitout()),
+                    build.bare().supplies(), said.modules(build), equipment.joined(build.heaviest().fitout()),
                     equipment.enclosures(build.heaviest().fitout()).orElse(""), figures.cores(), figures.memoryGb(),
                     Numbers.decimal(figures.usableGb()),
                     figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()),

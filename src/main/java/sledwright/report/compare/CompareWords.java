@@ -11,6 +11,7 @@ import sledwright.domain.Stationery;
 import sledwright.generator.Axis;
 import sledwright.metrics.EnergyCost;
 import sledwright.metrics.Quantity;
+import sledwright.report.build.BuildText;
 import sledwright.report.page.Wording;
 import sledwright.words.Sentences;
 
@@ -84,6 +85,21 @@ final class CompareWords {
     /** Such as {@code 2 × K1-24X}. */
     String processors(BuildView build) {
         return build.bare().processorSku().map(sku -> build.bare().processors() + " × " + sku).orElse(words.say("none"));
+    }
+
+    /** Such as {@code 12 × 16 GB = 192 GB}, of one machine. */
+    String memory(BuildView build) {
+        return times(BuildText.memory(build));
+    }
+
+    /** The modules of one machine, such as {@code 12 × M16}. */
+    String modules(BuildView build) {
+        return times(BuildText.modules(build.heaviest().modules()));
+    }
+
+    /** Text of the command line with the sign that documents have. */
+    private static String times(String text) {
+        return text.replace(" x ", " × ");
     }
 
     String energy() {

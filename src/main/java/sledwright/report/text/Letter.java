@@ -33,7 +33,7 @@ public final class Letter {
     /** A table, an empty line before it. */
     public Letter table(TextTable table) {
         gap();
-        return fold(table.lines(WIDTH).stream().map(Visible::of).toList());
+        return fold(table.unbroken().lines(WIDTH).stream().map(Visible::of).toList());
     }
 
     private void gap() {

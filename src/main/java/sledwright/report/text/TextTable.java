@@ -39,6 +39,12 @@ public final class TextTable {
         return this;
     }
 
+    /** Keeps figures on one line with their units. */
+    TextTable unbroken() {
+        rows.replaceAll(row -> row.stream().map(Unbroken::text).toList());
+        return this;
+    }
+
     /** The width of the table when nothing is folded. */
     public int naturalWidth() {
         return total(naturalWidths());

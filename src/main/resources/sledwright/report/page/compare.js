@@ -122,7 +122,7 @@
     count.setAttribute('role', 'status');
     tools.append(label, count);
     field.addEventListener('input', function () {
-      var words = field.value.toLowerCase().split(/\s+/).filter(function (word) { return word !== ''; });
+      var words = field.value.toLowerCase().split(/\s+/).filter(function (word) { return word !== '' && word !== 'x'; });
       var left = 0;
       var texts = new Map();
       builds.forEach(function (row) { texts.set(row.id, told(row)); });

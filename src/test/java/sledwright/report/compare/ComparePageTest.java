@@ -67,7 +67,8 @@ class ComparePageTest {
         long points = html.lines().filter(line -> line.startsWith("<g class=\"spot")).count();
         assertThat(points).isGreaterThan(10);
         assertThat(html.split("<tr data-link=", -1)).as("each point is drawn for wide and for narrow screens").hasSize((int) points / 2 + 1);
-        assertThat(html.replaceAll("(?s)<script>.*</script>", "")).doesNotContain("<button").doesNotContain("<input");
+        assertThat(html.replaceAll("(?s)<script>.*</script>", "")).doesNotContain("<button").doesNotContain("<input")
+                .containsPattern("\\d\\s\u00d7\\s\\d+\\sGB").doesNotContainPattern("\\d\\sx\\s");
     }
 
     @Test

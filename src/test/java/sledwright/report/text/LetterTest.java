@@ -14,6 +14,8 @@ class LetterTest {
         assertThat(new Letter().paragraph(BEFORE + "has 512 GB").toString()).endsWith("has\n512 GB\n");
         assertThat(new Letter().lines(List.of(BEFORE + "of 1 \u00d7 B1-08")).toString()).endsWith("of\n1 \u00d7 B1-08\n");
         assertThat(new Letter().items("- ", List.of(BEFORE + "1\u202f234,50\u00a0\u20ac")).toString()).endsWith("\n  1 234,50 \u20ac\n");
+        TextTable table = new TextTable().column("", TextTable.Fit.FLEXIBLE).row(BEFORE + BEFORE + "of 4 \u00d7 16 GB");
+        assertThat(new Letter().table(table).toString()).endsWith("of\n4 \u00d7 16 GB\n");
     }
 
     @Test
