@@ -58,7 +58,7 @@ final class PartWords implements MailRule {
 
     private void part(String sku, Passage.Hit hit, MailFindings findings) {
         String before = hit.before();
-        boolean refused = NOT.matcher(before).find() || joined(before);
+        boolean refused = NOT.matcher(before).find() || joined(before, hit.allBefore());
         boolean owned = OWN.matcher(before).find();
         if (owned) {
             hit.takeBeside(OWNING);
@@ -95,8 +95,8 @@ final class PartWords implements MailRule {
     }
 
     /** Behind another part that is not wanted. */
-    private static boolean joined(String before) {
-        return before.matches("(?s).*" + Passage.GONE + "\\s*(?:or|nor)\\s*$") && NOT_AT_ALL.matcher(before).find();
+    private static boolean joined(String before, String all) {
+        return before.matches("(?s).*" + Passage.GONE + "\\s*(?:or|nor)\\s*$") && NOT_AT_ALL.matcher(all).find();
     }
 
     private static final Pattern NOT_AT_ALL = Forms.of("part.not-at-all");

@@ -94,6 +94,11 @@ final class Passage {
             return open.substring(clauseStart(found.start()), found.start());
         }
 
+        /** The same with what is understood of it already. */
+        String allBefore() {
+            return lower.substring(clauseStart(found.start()), found.start());
+        }
+
         void take() {
             mask(found.start(), found.end());
         }

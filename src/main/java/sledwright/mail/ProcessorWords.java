@@ -113,8 +113,9 @@ final class ProcessorWords implements MailRule {
 
     /** "Two processors with 12 cores each"; without the "each" it may be meant of both together, and behind a comma of each machine. */
     private static void each(Passage.Hit hit, MailFindings findings) {
-        if (hit.has("every") || hit.has("each") && !hit.has("comma")) {
-            product(hit, hit.has("word") ? new BigDecimal(SOCKETS.get(hit.group("word"))) : hit.number("n"), findings);
+        BigDecimal chips = hit.has("word") ? new BigDecimal(SOCKETS.get(hit.group("word"))) : hit.number("n");
+        if (hit.has("every") || hit.has("each") && !hit.has("comma") || hit.has("with") && chips.equals(BigDecimal.ONE)) {
+            product(hit, chips, findings);
         } else if (hit.has("with") || hit.has("each")) {
             inAllOrEach(hit, findings);
         }
