@@ -288,8 +288,14 @@ class QuoteDocumentTest {
                 "Preis und Strom: " + all.toPlainString().replace('.', ',') + " € ohne MwSt. ");
         assertThat(Run.piped(request, "quote", "-", "--catalog", shop.toString(), "--format", "html").out()).contains(all.toPlainString().replace('.', ','));
         assertThat(Run.piped(request, "quote", "-", "--catalog", shop.toString()).out()).contains(" energy ", " with it ");
-        String spare = "kind: quote\nrequire: { storage: [ { name: data, usable_gb: 100, level: 1, hot_spares: 1 } ] }\n";
+        String sleds = "kind: quote\nrequire: { cores: 24, memory_gb: 128 }\nlimit: { lead_days: 10 }\nenergy: { years: 3, price_per_kwh: 0.3 }\n";
+        String demo = "catalogs/heronfold-yard";
+        assertThat(Run.piped(sleds + "platforms: [FINCH-S4]\n", "quote", "-", "--catalog", demo, "--for", "customer").out().replaceAll("\\s+", " "))
+                .contains("What is lost between the mains and the machine is not known and not in the electricity. ");
+        assertThat(Run.of("quote", "scenarios/render-node.yaml", "--set", "price_points=3", "--set", "energy={ years: 3, price_per_kwh: 0.3 }",
+                "--format", "html").out()).contains("not known and not in the electricity of Option 2.");
+        String spare = "kind: quote\nrequire: { storage: [ { name: data, usable_gb: 100, level: 1, kind: ssd, hot_spares: 1 } ] }\n";
         assertThat(Run.piped(spare, "quote", "-", "--catalog", shop.toString(), "--for", "customer").out().replaceAll("\\s+", " "))
-                .contains("data (mindestens 100 GB, Stufe 1, 1 Reservelaufwerk)");
+                .contains("data (mindestens 100 GB, Stufe 1, SSD, 1 Reservelaufwerk)");
     }
 }

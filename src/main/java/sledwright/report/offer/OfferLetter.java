@@ -46,6 +46,7 @@ public final class OfferLetter {
             letter.items("  ", gain.other().isEmpty() ? List.of() : List.of(gain.other()));
             letter.items("  ", SideBySide.energy(offer, words, others.get(i)));
         }
+        page.loss().ifPresent(letter::paragraph);
         offer.answer().outlook().moreWork().ifPresent(more -> letter.paragraph(words.say("quote.more") + ":")
                 .items("", List.of(new MoreWorkWords(words).of(more))));
         return parts.end(letter, new TermsWords(words, offer.shop(), offer.answer().day()).all(), offer.named(words).whole());

@@ -3,6 +3,7 @@ package sledwright.report.offer;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.BuildView;
@@ -170,7 +171,16 @@ public final class OfferPage {
             notes.add(words.say("reading.about"));
         }
         notes.add(words.say("reading.load"));
+        loss().ifPresent(notes::add);
         return notes;
+    }
+
+    /** Whose electricity lacks what is lost on the way to it, so that it looks a little too good beside others. */
+    Optional<String> loss() {
+        List<Option> without = offer.request().energy().isEmpty() ? List.of() : offer.options().stream()
+                .filter(option -> option.alternative().build().figures().wallW().isEmpty()).toList();
+        return without.isEmpty() ? Optional.empty() : Optional.of(without.size() == offer.options().size() ? words.say("reading.loss")
+                : words.say("reading.loss.of", words.list(without.stream().map(option -> SideBySide.head(option, words)).toList())));
     }
 
     /** How what would be possible is to be read. */
