@@ -46,8 +46,11 @@ public final class CompareLetter {
     }
 
     private String write() {
-        letter.paragraph(new AskedWords(words, job.catalog()).sentence(job.request())).paragraph(said.status());
-        if (!view.isImpossible()) {
+        boolean found = view.costs().stream().anyMatch(cost -> view.axes().stream().anyMatch(axis -> view.curves(axis, cost).stream()
+                .anyMatch(curve -> !curve.points().isEmpty())));
+        letter.paragraph(new AskedWords(words, job.catalog()).sentence(job.request()))
+                .paragraph(found || view.isImpossible() ? said.status() : words.say("quote.refused.open.time"));
+        if (found) {
             if (view.topic().machines() > 1) {
                 letter.paragraph(words.say("reading.many", words.figure(view.topic().machines())));
             }
