@@ -73,13 +73,29 @@ public abstract class CountedDraws {
     /** The least sum of two figures whose numbers of modules make up each number; no more than a figure that stands for none. */
     static long[] leastSums(long[] one, long[] other) {
         long[] sums = new long[one.length];
+        int mostOfOne = most(one);
+        int mostOfOther = most(other);
         for (int modules = 0; modules < sums.length; modules++) {
-            long least = CheapestDraw.IMPOSSIBLE;
-            for (int first = 0; first <= modules; first++) {
-                least = Math.min(least, one[first] + other[modules - first]);
-            }
-            sums[modules] = least;
+            sums[modules] = leastSum(one, mostOfOne, other, mostOfOther, modules);
         }
         return sums;
+    }
+
+    /** The same for one number of modules: there are none beyond {@link #most}, however many are asked for. */
+    static long leastSum(long[] one, int mostOfOne, long[] other, int mostOfOther, int modules) {
+        long least = CheapestDraw.IMPOSSIBLE;
+        for (int first = Math.max(0, modules - mostOfOther); first <= Math.min(modules, mostOfOne); first++) {
+            least = Math.min(least, one[first] + other[modules - first]);
+        }
+        return least;
+    }
+
+    /** The greatest number that there is a figure for. */
+    static int most(long[] figures) {
+        int most = figures.length - 1;
+        while (most > 0 && figures[most] >= CheapestDraw.IMPOSSIBLE) {
+            most--;
+        }
+        return most;
     }
 }

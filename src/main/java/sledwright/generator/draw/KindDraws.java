@@ -146,12 +146,15 @@ public final class KindDraws {
 
     private long[] cheapest(List<Source> sources) {
         long[] least = sources.get(0).prices;
-        for (Source source : sources.subList(1, sources.size())) {
+        for (Source source : sources.subList(1, Math.max(1, sources.size() - 1))) {
             least = CountedDraws.leastSums(least, source.prices);
         }
+        long[] last = sources.size() == 1 ? new long[] {0} : sources.get(sources.size() - 1).prices;
+        int most = CountedDraws.most(least);
+        int mostOfLast = CountedDraws.most(last);
         long[] each = new long[mostModules + 1];
         for (int modules = 0; modules < each.length; modules++) {
-            each[modules] = Math.min(CheapestDraw.IMPOSSIBLE, least[modules * unitsPerModule]);
+            each[modules] = CountedDraws.leastSum(least, most, last, mostOfLast, modules * unitsPerModule);
         }
         return each;
     }

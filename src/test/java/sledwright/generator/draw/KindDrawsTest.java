@@ -2,6 +2,7 @@ package sledwright.generator.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -239,6 +240,20 @@ class KindDrawsTest {
         assertThat(KindDraws.rounds(0, 3)).isZero();
         assertThat(KindDraws.rounds(3, 3)).isEqualTo(1);
         assertThat(KindDraws.rounds(4, 3)).isEqualTo(2);
+    }
+
+    /** What a shop has is little beside what thousands of machines could hold. */
+    @Test
+    void veryManyMachinesTakeNoLongerThanThereAreParts() {
+        List<MemoryModule> modules = List.of(Samples.module("W5", 16).powerW(5).make(), Samples.module("W4", 16).powerW(4).make(),
+                Samples.module("W3", 16).powerW(3).make());
+        Shelf shelf = Pieces.shelf(Request.named("many").withMachines(100_000), modules, Pieces.lot(modules.get(0), 9, 10),
+                Pieces.lot(modules.get(1), 100_000, 20), Pieces.lot(modules.get(2), 100_000, 30));
+        CountedDraws draws = assertTimeoutPreemptively(Duration.ofSeconds(10), () ->
+                new KindDraws(shelf, Map.of(), new UnitCounts(100_000, 200_000, 12), false).ofGroup(Pieces.group(16), modules));
+        assertThat(draws.leastPrice(0)).isZero();
+        assertThat(draws.leastPrice(1)).isEqualTo(9 * 10 + 100_000 * 20 + (100_000 - 9) * 30L);
+        assertThat(draws.leastPrice(2)).isEqualTo(CheapestDraw.IMPOSSIBLE);
     }
 
     private static Draw draw(long price, long lightest, long heaviest, long range, int uneven, Draw.Share... shares) {
