@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.LongConsumer;
 import sledwright.generator.time.Deadline;
+import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
 
 /**
@@ -15,6 +16,8 @@ import sledwright.metrics.CheapestDraw;
 public abstract class CountedDraws {
 
     private static final long BYTES_OF_NUMBER = 24;
+    /** Of very many machines there are more sums than time, and looking at the clock takes longer than a sum. */
+    private static final int LOOK_EVERY = 1_000;
 
     private final long[] leastPrice;
     private final long[] leastMicrowatts;
@@ -32,7 +35,8 @@ public abstract class CountedDraws {
 
     /** The number of modules shared in any way between two. */
     CountedDraws(CountedDraws one, CountedDraws other) {
-        this(leastSums(one.leastPrice, other.leastPrice), leastSums(one.leastMicrowatts, other.leastMicrowatts));
+        this(leastSums(one.leastPrice, other.leastPrice, Deadline.never()),
+                leastSums(one.leastMicrowatts, other.leastMicrowatts, Deadline.never()));
     }
 
     /** The price of the cheapest draw of so many modules, minor units; {@link CheapestDraw#IMPOSSIBLE} where there is none. */
@@ -70,12 +74,19 @@ public abstract class CountedDraws {
         return BYTES_OF_NUMBER * leastPrice.length;
     }
 
-    /** The least sum of two figures whose numbers of modules make up each number; no more than a figure that stands for none. */
-    static long[] leastSums(long[] one, long[] other) {
+    /**
+     * The least sum of two figures whose numbers of modules make up each number; no more than a figure that stands for none.
+     *
+     * @throws OutOfTimeException when the deadline comes first
+     */
+    static long[] leastSums(long[] one, long[] other, Deadline deadline) {
         long[] sums = new long[one.length];
         int mostOfOne = most(one);
         int mostOfOther = most(other);
         for (int modules = 0; modules < sums.length; modules++) {
+            if (modules % LOOK_EVERY == 0 && deadline.isOver()) {
+                throw new OutOfTimeException();
+            }
             sums[modules] = leastSum(one, mostOfOne, other, mostOfOther, modules);
         }
         return sums;

@@ -54,13 +54,20 @@ public final class KindDraws {
         dealtExactly = machines > 1 && Deal.isExact(mostModules * unitsPerModule);
     }
 
-    /** The draws of a group: its kinds may share the number of modules in any way. */
-    public CountedDraws ofGroup(GroupKind same, List<MemoryModule> modules) {
+    /**
+     * The draws of a group: its kinds may share the number of modules in any way.
+     *
+     * @throws OutOfTimeException when the deadline comes first
+     */
+    public CountedDraws ofGroup(GroupKind same, List<MemoryModule> modules, Deadline deadline) {
         Map<String, List<MemoryModule>> kinds = modules.stream()
                 .collect(Collectors.groupingBy(module -> module.kind().toString(), TreeMap::new, Collectors.toList()));
         CountedDraws group = null;
         for (List<MemoryModule> alike : kinds.values()) {
-            CountedDraws kind = new OfKind(sources(new Draw.Alike(same, alike.get(0).kind()), alike));
+            if (deadline.isOver()) {
+                throw new OutOfTimeException();
+            }
+            CountedDraws kind = new OfKind(sources(new Draw.Alike(same, alike.get(0).kind()), alike), deadline);
             group = group == null ? kind : new Together(group, kind);
         }
         return group;
@@ -103,8 +110,8 @@ public final class KindDraws {
         private List<boolean[][]> pairs;
         private List<List<Draw>> inRounds;
 
-        OfKind(List<Source> sources) {
-            super(cheapest(sources), lightest(sources));
+        OfKind(List<Source> sources, Deadline deadline) {
+            super(cheapest(sources, deadline), lightest(sources));
             this.sources = sources;
         }
 
@@ -144,10 +151,10 @@ public final class KindDraws {
         }
     }
 
-    private long[] cheapest(List<Source> sources) {
+    private long[] cheapest(List<Source> sources, Deadline deadline) {
         long[] least = sources.get(0).prices;
         for (Source source : sources.subList(1, Math.max(1, sources.size() - 1))) {
-            least = CountedDraws.leastSums(least, source.prices);
+            least = CountedDraws.leastSums(least, source.prices, deadline);
         }
         long[] last = sources.size() == 1 ? new long[] {0} : sources.get(sources.size() - 1).prices;
         int most = CountedDraws.most(least);

@@ -196,14 +196,15 @@ public final class MemoryMarket {
             Map<GroupKind, EntangledDraws> entangled = entangled(kinds, counts.perModule());
             List<GroupDraws> drawn = new ArrayList<>();
             level.groups().forEach((group, modules) -> drawn.add(entangled.containsKey(group)
-                    ? new GroupDraws(null, more -> { }, entangled.get(group)) : counted(kinds, counts, group, modules, need)));
+                    ? new GroupDraws(null, more -> { }, entangled.get(group)) : counted(kinds, counts, group, modules, need, deadline)));
             return new Pricing(request.machines(), need, room, shapes, drawn, stock.catalog().labour().perModule(), deadline);
         }
 
-        private GroupDraws counted(KindDraws kinds, UnitCounts counts, GroupKind group, List<MemoryModule> modules, MemoryNeed need) {
+        private GroupDraws counted(KindDraws kinds, UnitCounts counts, GroupKind group, List<MemoryModule> modules, MemoryNeed need,
+                Deadline deadline) {
             DrawsKey key = new DrawsKey(group, modules, KindDraws.lots(shelf, modules), counts,
                     modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList(), need.everyWeight());
-            CountedDraws draws = kept.get(key, () -> kinds.ofGroup(group, modules));
+            CountedDraws draws = kept.get(key, () -> kinds.ofGroup(group, modules, deadline));
             return new GroupDraws(draws, more -> kept.grew(key, draws, more), null);
         }
 

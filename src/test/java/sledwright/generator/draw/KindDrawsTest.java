@@ -141,7 +141,7 @@ class KindDrawsTest {
         for (long seed = 1; seed <= SEEDS; seed++) {
             SplittableRandom random = new SplittableRandom(seed);
             Stock stock = Stock.random(random, random.nextInt(1, 3), true, seed % 3 == 0);
-            List<List<Draw>> draws = each(stock.draws().ofGroup(Pieces.group(16), stock.modules), stock.mostModules);
+            List<List<Draw>> draws = each(stock.draws().ofGroup(Pieces.group(16), stock.modules, Deadline.never()), stock.mostModules);
             assertThat(draws).hasSize(stock.mostModules + 1);
             for (int count = 0; count <= stock.mostModules; count++) {
                 List<Draw> kept = draws.get(count);
@@ -182,7 +182,7 @@ class KindDrawsTest {
             SplittableRandom random = new SplittableRandom(seed);
             Stock stock = Stock.random(random, 1, false, seed % 3 == 0);
             KindDraws draws = stock.draws();
-            List<List<Draw>> kept = each(draws.ofGroup(Pieces.group(16), stock.modules), stock.mostModules);
+            List<List<Draw>> kept = each(draws.ofGroup(Pieces.group(16), stock.modules, Deadline.never()), stock.mostModules);
             Draw.Alike alike = new Draw.Alike(Pieces.group(16), stock.modules.get(0).kind());
             assertThat(kept).hasSize(stock.mostModules + 1);
             for (int count = 0; count <= Math.min(stock.mostModules, 9); count++) {
@@ -250,10 +250,12 @@ class KindDrawsTest {
         Shelf shelf = Pieces.shelf(Request.named("many").withMachines(100_000), modules, Pieces.lot(modules.get(0), 9, 10),
                 Pieces.lot(modules.get(1), 100_000, 20), Pieces.lot(modules.get(2), 100_000, 30));
         CountedDraws draws = assertTimeoutPreemptively(Duration.ofSeconds(10), () ->
-                new KindDraws(shelf, Map.of(), new UnitCounts(100_000, 200_000, 12), false).ofGroup(Pieces.group(16), modules));
+                new KindDraws(shelf, Map.of(), new UnitCounts(100_000, 200_000, 12), false).ofGroup(Pieces.group(16), modules, Deadline.never()));
         assertThat(draws.leastPrice(0)).isZero();
         assertThat(draws.leastPrice(1)).isEqualTo(9 * 10 + 100_000 * 20 + (100_000 - 9) * 30L);
         assertThat(draws.leastPrice(2)).isEqualTo(CheapestDraw.IMPOSSIBLE);
+        long[] many = new long[200_000];
+        assertThatThrownBy(() -> CountedDraws.leastSums(many, many, Deadline.in(Duration.ofMillis(10)))).isInstanceOf(OutOfTimeException.class);
     }
 
     private static Draw draw(long price, long lightest, long heaviest, long range, int uneven, Draw.Share... shares) {
@@ -302,7 +304,7 @@ class KindDrawsTest {
         List<MemoryModule> modules = List.of(Samples.module("W5", 16).powerW(5).make(), Samples.module("W4", 16).powerW(4).make());
         Shelf shelf = Pieces.shelf(Request.named("late").withMachines(2), modules, Pieces.lot(modules.get(0), 9, 10), Pieces.lot(modules.get(1), 9, 10));
         Deadline over = Deadline.in(Duration.ZERO);
-        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(2, 2, 2), false).ofGroup(Pieces.group(16), modules).of(2, over, grown -> { })).isInstanceOf(OutOfTimeException.class);
-        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(1, 1, 2), false).ofGroup(Pieces.group(16), modules).of(2, over, grown -> { })).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(2, 2, 2), false).ofGroup(Pieces.group(16), modules, Deadline.never()).of(2, over, grown -> { })).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(1, 1, 2), false).ofGroup(Pieces.group(16), modules, Deadline.never()).of(2, over, grown -> { })).isInstanceOf(OutOfTimeException.class);
     }
 }
