@@ -124,6 +124,24 @@ class UpgradeCommandTest {
                 .satisfies(line -> assertThat(line.get("quantity").asInt()).isEqualTo(4));
     }
 
+    /** The drives stay where they are, but somebody has to do it. */
+    @Test
+    void whoMakesAVolumeAnewIsPaid(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("level.yaml"), """
+                kind: upgrade
+                build: { platform: WHEATEAR-R1, processor: B1-06, processors: 1, cooling: WHEATEAR-HS-A, supply: PS-460S, driver: onboard,
+                  modules: { 1A1: FV3R8-24-10, 1B1: FV3R8-24-10, 1C1: FV3R8-24-10, 1D1: FV3R8-24-10 }, extras: { BLANK-LB1: 1 },
+                  volumes: [ { name: system, level: 1, group: front, drives: [THS25-240R, THS25-240R] } ] }
+                require: { storage: [ { name: system, usable_gb: 400, level: 0 } ] }
+                """);
+        Run run = Run.of("upgrade", file.toString(), "--catalog", SHOP, "--format", "json");
+        JsonNode answer = new ObjectMapper().readTree(run.out());
+        assertThat(answer.get("spend").asText()).as(run.out()).isEqualTo("38.0");
+        assertThat(answer.get("build").get("lines")).filteredOn(line -> line.get("kind").asText().equals("labour")).singleElement()
+                .satisfies(line -> assertThat(line.get("total").asText()).isEqualTo("38.0"));
+        assertThat(Run.of("upgrade", file.toString(), "--catalog", SHOP).out()).doesNotContain("nothing needs to change").contains("labour");
+    }
+
     /** Asked for or not: speed, bandwidth, throughput and load are reported whenever they change, and only then. */
     @Test
     void whatChangesIsToldBeforeAndAfter() throws IOException {

@@ -24,9 +24,9 @@ public record Plan(Order order, Spend spend, List<Refit> refits, SortedMap<Strin
         pulled = Collections.unmodifiableSortedMap(new TreeMap<>(pulled));
     }
 
-    /** Whether any machine is opened. */
+    /** Whether any machine is worked on: parts come or go, or drives that stay are made a volume of another level. */
     public boolean changesAnything() {
-        return refits.stream().anyMatch(refit -> !refit.steps().isEmpty()) || !pulled.isEmpty() || !added().isEmpty();
+        return spend.labour() > 0 || refits.stream().anyMatch(refit -> !refit.steps().isEmpty()) || !pulled.isEmpty() || !added().isEmpty();
     }
 
     /** What does not come out of the machines themselves. */
