@@ -221,6 +221,9 @@ class TextTest {
                 .contains("not proved that nothing exists. More time may settle it.").doesNotContain("--");
         assertThat(Unproved.sentence("Not all was found.", "", none.doubts()).in(Wording.of(Answers.SHOP).forShop()))
                 .isEqualTo("Not all was found. More time may settle it.");
+        Explanation open = new Explanation(List.of(), List.of(), List.of(), List.of(),
+                List.of(Unproved.sentence("Not all was found.", "", none.doubts())));
+        assertThat(QuoteJson.of(QuoteView.of(Answers.outcome(none), Answers.SHOP, open))).contains("Not all was found. More time may settle it.").doesNotContain("--time-limit");
     }
 
     @Test

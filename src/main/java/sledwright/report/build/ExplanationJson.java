@@ -7,6 +7,7 @@ import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Lacks;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.report.text.Json;
+import sledwright.words.Manner;
 import sledwright.words.Sentence;
 
 /** Why there is no build, or no more, as JSON: conflicts, ways out, what the catalogue lacks. */
@@ -61,7 +62,8 @@ public record ExplanationJson(List<ConflictJson> conflicts, List<RelaxationJson>
                 explanation.lacks().stream().map(LackJson::of).toList(), words(explanation.notes()));
     }
 
-    static List<String> words(List<Sentence> sentences) {
-        return sentences.stream().map(Sentence::toString).toList();
+    /** For programs, and for customers, who have no options to give. */
+    public static List<String> words(List<Sentence> sentences) {
+        return sentences.stream().map(sentence -> sentence.in(Manner.PLAIN)).toList();
     }
 }

@@ -3,8 +3,8 @@ package sledwright.report.quote;
 import java.math.BigDecimal;
 import java.util.List;
 import sledwright.explain.steps.Steps;
+import sledwright.report.build.ExplanationJson;
 import sledwright.words.Numbers;
-import sledwright.words.Sentence;
 
 /** What more or less costs, as JSON. */
 public record StepsJson(List<Curve> requirements, List<Dropped> wishes, List<Range> parts, List<String> notes) {
@@ -46,6 +46,6 @@ public record StepsJson(List<Curve> requirements, List<Dropped> wishes, List<Ran
     static StepsJson of(Steps steps) {
         return new StepsJson(steps.curves().stream().map(Curve::of).toList(), steps.wishes().stream().map(Dropped::of).toList(),
                 steps.parts().stream().map(Range::of).toList(),
-                steps.notes().stream().map(Sentence::toString).toList());
+                ExplanationJson.words(steps.notes()));
     }
 }
