@@ -77,7 +77,7 @@ class ConflictsAgainstBruteForceTest {
     @Test
     void whatIsSaidOfQuotesWithDrivesCardsAndExtrasHolds() {
         judge(EQUIPPED_QUOTES, seed -> Optional.of(new ListedQuote(RandomEquipment.of(seed), false, Optional.empty())).filter(ConflictsAgainstBruteForceTest::isClear),
-                ConflictsAgainstBruteForceTest::said, 1183, 1238, 1254);
+                ConflictsAgainstBruteForceTest::said, 1183, 1238, 1254, 2520, 3000);
     }
 
     /** What is said of parts that no machine can have. */

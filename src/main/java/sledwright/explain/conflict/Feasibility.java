@@ -61,12 +61,13 @@ public final class Feasibility implements Predicate<Set<Demand>> {
     }
 
     /**
-     * Whether fewer demands are surely never harder to meet. Drives, cards and extras may be dearer, or not to be had, in smaller numbers,
+     * Whether fewer demands are surely never harder to meet. Drives, cards, extras and enclosures may not be had in smaller numbers,
      * and what must be held may need what another demand brings.
      */
     boolean isEven() {
         Equipment equipment = asked.request().equipment();
-        return narrows && equipment.volumes().isEmpty() && equipment.cards().isEmpty() && equipment.extras().isEmpty();
+        return narrows && equipment.volumes().isEmpty() && equipment.cards().isEmpty() && equipment.extras().isEmpty()
+                && oracle.catalog().enclosures().isEmpty();
     }
 
     /** The terms on which only these count. A part that must be there counts no more once nothing is asked for that may bring it. */

@@ -251,6 +251,10 @@ public final class Impossibility {
             if (brought.contains(demand) && isMoreThanEnough(demand, correction)) {
                 return Optional.empty();
             }
+            if (!feasibility.isEven() && oracle.cheapest(terms).isEmpty()) {
+                // What gave way in part may be harder to have than nothing of it.
+                return Optional.empty();
+            }
             Concession concession = nearest(demand, terms, brought);
             terms = concession.terms();
             boolean ofList = demand.isOf(ChoiceDemands.FORBID) || demand.isOf(ChoiceDemands.USE);
