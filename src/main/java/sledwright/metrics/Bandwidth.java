@@ -51,14 +51,14 @@ public final class Bandwidth {
         return sockets * ofSocketGbs(speedMts, socketGb, fullestChannelGb);
     }
 
-    /** GB/s of a machine, the sum over its fitted sockets. */
+    /** GB/s of a machine, the sum over its sockets. */
     public static double ofMachineGbs(Build build, int speedMts) {
         return Quantity.rounded(unroundedGbs(build, speedMts));
     }
 
     /** The same before it is rounded to a millionth. */
     public static double unroundedGbs(Build build, int speedMts) {
-        return build.sockets().stream().limit(build.processors().size())
+        return build.sockets().stream()
                 .mapToDouble(channels -> ofSocketGbs(speedMts, channels.stream().mapToInt(Channel::capacityGb).toArray()))
                 .sum();
     }

@@ -1,9 +1,7 @@
 package sledwright.metrics;
 
 import java.util.List;
-import java.util.stream.Stream;
 import sledwright.domain.Build;
-import sledwright.domain.Channel;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
@@ -14,9 +12,9 @@ public final class UsableMemory {
     private UsableMemory() {
     }
 
-    /** Usable GB of a build under a mode; what stands behind an empty socket cannot be reached. */
+    /** Usable GB of a build under a mode. */
     public static double gb(Build build, MemoryMode mode) {
-        double total = reached(build).mapToInt(Channel::capacityGb).sum();
+        double total = build.modules().values().stream().mapToInt(MemoryModule::capacityGb).sum();
         return gb(build.platform().memory(), mode, total, mode == MemoryMode.RANK_SPARING ? sparedGb(build) : 0);
     }
 
@@ -39,10 +37,6 @@ public final class UsableMemory {
     }
 
     private static double sparedGb(Build build) {
-        return reached(build).mapToDouble(channel -> sparedGb(channel.modules())).sum();
-    }
-
-    private static Stream<Channel> reached(Build build) {
-        return build.channels().stream().filter(channel -> channel.socket() < build.processors().size());
+        return build.channels().stream().mapToDouble(channel -> sparedGb(channel.modules())).sum();
     }
 }

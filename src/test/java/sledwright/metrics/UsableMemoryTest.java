@@ -25,15 +25,6 @@ class UsableMemoryTest {
         assertThat(UsableMemory.gb(EIGHT_OF_16, MemoryMode.INDEPENDENT)).isEqualTo(128);
     }
 
-    /** The second socket has no processor. */
-    @Test
-    void modulesBehindAnEmptySocketAreNotUsable() {
-        Build build = machine().processors(P10).channels(4, R16).slot("2A1", R16).build();
-        assertThat(UsableMemory.gb(build, MemoryMode.INDEPENDENT)).isEqualTo(64);
-        assertThat(UsableMemory.gb(build, MemoryMode.RANK_SPARING)).isEqualTo(32);
-        assertThat(Bandwidth.ofMachineGbs(build, 2400)).isEqualTo(76.8);
-    }
-
     @Test
     void mirroredIsThePlatformsShare() {
         Platform third = platform().mirrored(OptionalDouble.of(1.0 / 3)).make();
