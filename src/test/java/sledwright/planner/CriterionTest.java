@@ -30,7 +30,7 @@ import sledwright.rules.Order;
 /** The levels of a score, against the order of the objectives written out by hand. */
 class CriterionTest {
 
-    private static final int ROUNDS = 30;
+    private static final int ROUNDS = 40;
 
     private final Judge judge = new Judge();
 

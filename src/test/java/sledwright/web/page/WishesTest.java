@@ -20,7 +20,7 @@ class WishesTest {
 
     @Test
     void thePageSaysWhyItsCatalogueIsNotTheNewest() {
-        String page = Pages.filled("ask.ftlh", Map.of("shop", "Reedmere", "here", "ask", "who", "", "token", "", "may", List.of(), "links", false, "groups", List.of(), "parts", List.of(), "faults", List.of("offers.csv:4: <cheap>")));
+        String page = Pages.filled("ask.ftlh", Map.of("shop", "Reedmere", "here", "ask", "who", "", "token", "", "may", List.of(), "links", false, "keeps", false, "groups", List.of(), "parts", List.of(), "faults", List.of("offers.csv:4: <cheap>")));
         assertThat(page).contains("The catalogue's files have faults, so answers come from the catalogue as it was before:", "offers.csv:4: &lt;cheap&gt;");
     }
 
