@@ -150,7 +150,7 @@ class HandPageTest {
         assertThat(browser.text()).contains("Back to the build as it was opened", "First slot of a channel: outermost. Not to scale: find slots by their names.");
         take(browser, "module 1C1");
         browser.ask("document.getElementById('part').value = 'M08'");
-        browser.click("#put").until(BROKEN.formatted("in-stock"));
+        browser.click("#put").until("document.getElementById('said').textContent.includes('M08 is in')").until(BROKEN.formatted("in-stock"));
         assertThat(browser.text()).contains("no price", "Stock does not hold all parts.", "What else is in it");
         assertThat(said(browser)).contains("M08 is in 1C1. ", ": stock does not hold all parts; the build as it was opened costs \u20ac");
         String shown = Wire.post(SERVER, "/page/hand?beside=1.00&came=file", YAML, BUILD).body();
