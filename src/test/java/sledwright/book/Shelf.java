@@ -6,7 +6,6 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -41,9 +40,7 @@ final class Shelf {
     /** The small shop, whose quotes hold for two weeks. */
     static Path shop() {
         try {
-            Path shop = Folders.copy(Folders.SHOP, Files.createTempDirectory("shop"));
-            Files.writeString(shop.resolve("catalog.yaml"), "\ndocument: { valid_days: 14 }\n", StandardOpenOption.APPEND);
-            return shop;
+            return Folders.shopOfTwoWeeks(Files.createTempDirectory("shop"));
         } catch (IOException unwritten) {
             throw new UncheckedIOException(unwritten);
         }

@@ -27,8 +27,7 @@ class BookAskedPriceTest {
 
     @BeforeEach
     void write() throws IOException {
-        shop = Folders.copy(Folders.SHOP, folder.resolve("shop"));
-        Files.writeString(shop.resolve("catalog.yaml"), "\ndocument: { valid_days: 14 }\n", StandardOpenOption.APPEND);
+        shop = Folders.shopOfTwoWeeks(folder.resolve("shop"));
         request = Files.writeString(folder.resolve("node.yaml"), "kind: quote\ncatalog: shop\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
     }
 

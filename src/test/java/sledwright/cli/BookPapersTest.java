@@ -6,7 +6,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -23,8 +22,7 @@ class BookPapersTest {
 
     @BeforeAll
     static void save() throws IOException {
-        shop = Folders.copy(Folders.SHOP, folder.resolve("shop"));
-        Files.writeString(shop.resolve("catalog.yaml"), "\ndocument: { valid_days: 14 }\n", StandardOpenOption.APPEND);
+        shop = Folders.shopOfTwoWeeks(folder.resolve("shop"));
         Path order = Files.writeString(folder.resolve("order.yaml"), "kind: order\nname: two rooms\ncatalog: shop\ncustomer: [Nordmole]\nlines:\n"
                 + "  web: { machines: 2, require: { cores: 8, memory_gb: 16 }, enclosure: own }\n  files: { machines: 1, require: { cores: 8, memory_gb: 48 }, enclosure: own }\n");
         Path node = Files.writeString(folder.resolve("node.yaml"), "kind: quote\nname: small node\ncatalog: shop\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");

@@ -3,6 +3,7 @@ package sledwright.samples;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.stream.Stream;
 
 /** Folders of sample files, to be changed by a test. */
@@ -12,6 +13,13 @@ public final class Folders {
     public static final Path SHOP = Path.of("src/test/resources/shop");
 
     private Folders() {
+    }
+
+    /** A copy of the small catalogue, whose quotes hold for two weeks. */
+    public static Path shopOfTwoWeeks(Path to) throws IOException {
+        copy(SHOP, to);
+        Files.writeString(to.resolve("catalog.yaml"), "\ndocument: { valid_days: 14 }\n", StandardOpenOption.APPEND);
+        return to;
     }
 
     /** A copy of every file under a folder. */

@@ -30,6 +30,7 @@ import sledwright.words.Numbers;
 public final class BuildText {
 
     private static final String NONE = "-";
+    private static final String TIMES = " x ";
 
     private BuildText() {
     }
@@ -41,11 +42,16 @@ public final class BuildText {
 
     /** Such as {@code 12 x 16 GB = 192 GB}, of one machine. */
     public static String memory(BuildView build) {
+        return memory(build, TIMES);
+    }
+
+    /** The same with another sign for times. */
+    public static String memory(BuildView build, String times) {
         Map<Integer, Integer> memory = build.heaviest().memory();
         if (memory.isEmpty()) {
             return "none";
         }
-        String groups = memory.entrySet().stream().map(group -> group.getValue() + " x " + group.getKey())
+        String groups = memory.entrySet().stream().map(group -> group.getValue() + times + group.getKey())
                 .collect(Collectors.joining(" + "));
         return "%s GB = %s GB".formatted(groups, build.figures().memoryGb());
     }
@@ -252,7 +258,12 @@ public final class BuildText {
 
     /** The modules of a machine on one line. */
     public static String modules(Map<String, Integer> modules) {
-        return modules.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining("; "));
+        return modules(modules, TIMES);
+    }
+
+    /** The same with another sign for times. */
+    public static String modules(Map<String, Integer> modules, String times) {
+        return modules.entrySet().stream().map(entry -> entry.getValue() + times + entry.getKey()).collect(Collectors.joining("; "));
     }
 
     /** What an amount consists of, as far as it does. */

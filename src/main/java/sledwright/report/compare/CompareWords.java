@@ -22,6 +22,8 @@ final class CompareWords {
     record Note(String term, String meaning) {
     }
 
+    private static final String TIMES = " × ";
+
     private final CompareView view;
     private final Wording words;
 
@@ -84,22 +86,17 @@ final class CompareWords {
 
     /** Such as {@code 2 × K1-24X}. */
     String processors(BuildView build) {
-        return build.bare().processorSku().map(sku -> build.bare().processors() + " × " + sku).orElse(words.say("none"));
+        return build.bare().processorSku().map(sku -> build.bare().processors() + TIMES + sku).orElse(words.say("none"));
     }
 
     /** Such as {@code 12 × 16 GB = 192 GB}, of one machine. */
     String memory(BuildView build) {
-        return times(BuildText.memory(build));
+        return BuildText.memory(build, TIMES);
     }
 
     /** The modules of one machine, such as {@code 12 × M16}. */
     String modules(BuildView build) {
-        return times(BuildText.modules(build.heaviest().modules()));
-    }
-
-    /** Text of the command line with the sign that documents have. */
-    private static String times(String text) {
-        return text.replace(" x ", " × ");
+        return BuildText.modules(build.heaviest().modules(), TIMES);
     }
 
     String energy() {
