@@ -16,8 +16,6 @@ import sledwright.metrics.CheapestDraw;
 public abstract class CountedDraws {
 
     private static final long BYTES_OF_NUMBER = 24;
-    /** Of very many machines there are more sums than time, and looking at the clock takes longer than a sum. */
-    private static final int LOOK_EVERY = 1_000;
 
     private final long[] leastPrice;
     private final long[] leastMicrowatts;
@@ -84,9 +82,7 @@ public abstract class CountedDraws {
         int mostOfOne = most(one);
         int mostOfOther = most(other);
         for (int modules = 0; modules < sums.length; modules++) {
-            if (modules % LOOK_EVERY == 0 && deadline.isOver()) {
-                throw new OutOfTimeException();
-            }
+            deadline.check(modules);
             sums[modules] = leastSum(one, mostOfOne, other, mostOfOther, modules);
         }
         return sums;

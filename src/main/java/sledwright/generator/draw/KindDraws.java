@@ -64,9 +64,7 @@ public final class KindDraws {
                 .collect(Collectors.groupingBy(module -> module.kind().toString(), TreeMap::new, Collectors.toList()));
         CountedDraws group = null;
         for (List<MemoryModule> alike : kinds.values()) {
-            if (deadline.isOver()) {
-                throw new OutOfTimeException();
-            }
+            deadline.check();
             CountedDraws kind = new OfKind(sources(new Draw.Alike(same, alike.get(0).kind()), alike), deadline);
             group = group == null ? kind : new Together(group, kind);
         }
@@ -117,9 +115,7 @@ public final class KindDraws {
 
         @Override
         List<Draw> work(int modules, Deadline deadline, LongConsumer grown) {
-            if (deadline.isOver()) {
-                throw new OutOfTimeException();
-            }
+            deadline.check();
             int units = modules * unitsPerModule;
             if (sources.size() == 1) {
                 int[] taken = {units};

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import sledwright.generator.time.Deadline;
-import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
 
 /**
@@ -105,9 +104,7 @@ record RoundDraws(List<KindDraws.Source> sources, int machines, boolean everyWei
 
     /** The worthwhile ways to have a given number of units once a source has given some; of equals the one in which it gives most. */
     private List<Way> longer(List<List<Way>> ways, List<Alike> alike, int units, KindDraws.Source source, int everywhere) {
-        if (deadline.isOver()) {
-            throw new OutOfTimeException();
-        }
+        deadline.check();
         List<Way> kept = new ArrayList<>(4);
         int everyMachine = source.everywhere() ? 1 : 0;
         int rounds = KindDraws.rounds(units - machines * (everywhere + everyMachine), machines);

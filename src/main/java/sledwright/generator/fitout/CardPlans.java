@@ -22,7 +22,6 @@ import sledwright.domain.Request;
 import sledwright.generator.draw.Shelf;
 import sledwright.generator.draw.Watts;
 import sledwright.generator.time.Deadline;
-import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
 import sledwright.rules.card.CardFits;
 import sledwright.rules.card.PartsNeeded;
@@ -63,9 +62,7 @@ final class CardPlans {
     }
 
     private void choose(List<CardWish> wishes, int index, List<Card> chosen, boolean drivesAsked) {
-        if (deadline.isOver()) {
-            throw new OutOfTimeException();
-        }
+        deadline.check();
         if (index == wishes.size()) {
             withController(chosen, drivesAsked);
             return;

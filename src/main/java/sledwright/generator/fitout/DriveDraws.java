@@ -45,9 +45,6 @@ final class DriveDraws {
     record Way(long price, long heaviest, long range, int uneven, int[] bySource) {
     }
 
-    /** Of very many machines there are more ways than time, and looking at the clock takes longer than a way. */
-    static final int LOOK_EVERY = 1_000;
-
     private final Shelf shelf;
     private final int machines;
     private final List<Source> sources;
@@ -158,9 +155,7 @@ final class DriveDraws {
         if (index == sources.size()) {
             if (left == 0) {
                 found.add(way(price, taken.clone()));
-                if (found.size() % LOOK_EVERY == 0 && deadline.isOver()) {
-                    throw new OutOfTimeException();
-                }
+                deadline.check(found.size());
             }
             return;
         }

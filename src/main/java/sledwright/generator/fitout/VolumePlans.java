@@ -18,7 +18,6 @@ import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.VolumeWish;
 import sledwright.generator.time.Deadline;
-import sledwright.generator.time.OutOfTimeException;
 import sledwright.rules.storage.BayCount;
 import sledwright.rules.storage.DriveBay;
 import sledwright.rules.storage.StorageCapacity;
@@ -149,9 +148,7 @@ final class VolumePlans {
         }
 
         void choose(int index, long price, long microwatts) {
-            if (deadline.isOver()) {
-                throw new OutOfTimeException();
-            }
+            deadline.check();
             if (index == options.size()) {
                 if (onDriver > 0 || !driver.mustDrive) {
                     complete();
@@ -210,9 +207,7 @@ final class VolumePlans {
             Map.Entry<Drive.Kind, Integer> kind = kinds.get(plan.draws().size());
             DriveDraws source = draws.get(kind.getKey());
             for (DriveDraws.Way way : source.of(kind.getValue(), deadline)) {
-                if (++drawn % DriveDraws.LOOK_EVERY == 0 && deadline.isOver()) {
-                    throw new OutOfTimeException();
-                }
+                deadline.check(++drawn);
                 Map<Drive.Kind, VolumePlan.Drawn> ways = new LinkedHashMap<>(plan.draws());
                 ways.put(kind.getKey(), new VolumePlan.Drawn(source, way));
                 draw(kinds, new VolumePlan(plan.price() + way.price(), plan.microwatts() + way.heaviest(), plan.range() + way.range(),

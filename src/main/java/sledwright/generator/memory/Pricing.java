@@ -15,7 +15,6 @@ import sledwright.generator.draw.Watts;
 import sledwright.generator.shape.Population;
 import sledwright.generator.shape.Shapes;
 import sledwright.generator.time.Deadline;
-import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
 import sledwright.metrics.UsableMemory;
 import sledwright.rules.stock.Budget;
@@ -123,9 +122,7 @@ final class Pricing {
     /** Adds the points of a bucket that cost and load no more and that none of those before matches: all of these leave as much to use. */
     private void addPoints(List<MemoryPoint> points, Map<Long, Skyline> skylines, int place, Most most) {
         Shapes.Bucket bucket = shapes.buckets().get(place);
-        if (deadline.isOver()) {
-            throw new OutOfTimeException();
-        }
+        deadline.check();
         BucketPoints kept = BucketPoints.of(everyWeight);
         long labour = labourPerModule * modules(bucket) * machines;
         long leastOfAll = UNAVAILABLE;

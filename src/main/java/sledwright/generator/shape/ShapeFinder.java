@@ -86,9 +86,7 @@ public final class ShapeFinder {
         List<Stack> stacks = Stack.all(groups, key.slots().perChannel(), key.rankLimit(), key.sparing());
         Reach reach = key.sparing() ? new SparedReach(lattice, layouts) : new PlainReach(lattice, layouts);
         for (int i = 0; i < stacks.size(); i++) {
-            if (deadline.isOver()) {
-                throw new OutOfTimeException();
-            }
+            deadline.check();
             reach.add(stacks.get(i));
             boolean lastOfCapacity = i + 1 == stacks.size() || stacks.get(i + 1).capacityGb() > stacks.get(i).capacityGb();
             if (lastOfCapacity) {

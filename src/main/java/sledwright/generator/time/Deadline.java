@@ -8,6 +8,7 @@ import java.util.function.LongSupplier;
 public final class Deadline {
 
     private static final long FOREVER = Long.MAX_VALUE;
+    private static final int LOOK_EVERY = 1_000;
 
     private final LongSupplier leftNanos;
     private final LongSupplier clock;
@@ -57,5 +58,23 @@ public final class Deadline {
 
     public boolean isOver() {
         return leftNanos.getAsLong() <= 0;
+    }
+
+    /** @throws OutOfTimeException when it is over */
+    public void check() {
+        if (isOver()) {
+            throw new OutOfTimeException();
+        }
+    }
+
+    /**
+     * The same at every thousandth of many steps, each of which takes less time than a look at the clock.
+     *
+     * @throws OutOfTimeException when it is over
+     */
+    public void check(int step) {
+        if (step % LOOK_EVERY == 0) {
+            check();
+        }
     }
 }
