@@ -11,12 +11,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import sledwright.domain.Card;
 
 /** What is understood of a mail, as it is read. */
 final class MailFindings {
 
     private static final Set<String> LISTS = Set.of("use", "forbid", "platforms", Conditions.KEY);
     private static final String MACHINES = "machines";
+    private static final String CARDS = "require.cards.";
+    private static final String NAMED_CARD = "card.";
 
     /** A wish with its place in the mail. */
     record Found(int at, MailWish wish) {
@@ -74,7 +77,12 @@ final class MailFindings {
 
     /** The keys of one more card begin so. */
     String nextCard() {
-        return "require.cards." + cards++ + ".";
+        return CARDS + cards++ + ".";
+    }
+
+    /** A card by its part number; whether it is one more or the one that is asked for by kind is known when the whole mail is. */
+    void card(Card card, String count, int at, String words) {
+        wish(NAMED_CARD + card.kind().label(), card.sku(), at, words, count);
     }
 
     boolean isEmpty() {
@@ -107,10 +115,30 @@ final class MailFindings {
             wish(each.key(), Numerals.plain(all), each.at(), each.words(),
                     machines.isEmpty() ? "" : "%s machines at %s".formatted(Numerals.plain(machines.get()), Numerals.plain(each.price())));
         }
+        found(found -> found.wish().key().startsWith(NAMED_CARD)).forEach(this::settleCard);
         wishes.sort(Comparator.comparing(Found::at));
         List<MailWish> settled = settled();
         unread.sort(Comparator.comparing(Left::at));
         return new MailReading(settled, unread.stream().map(Left::words).distinct().toList());
+    }
+
+    private void settleCard(Found named) {
+        MailWish card = named.wish();
+        withdraw(named);
+        String kind = card.key().substring(NAMED_CARD.length());
+        boolean askedByKind = found(found -> found.wish().key().matches("require\\.cards\\.\\d+\\.kind") && found.wish().value().equals(kind)).findAny().isPresent();
+        if (askedByKind) {
+            wish("use", card.value(), named.at(), card.words());
+            if (!card.remark().isEmpty()) {
+                unread(named.at(), card.words(), "that it is used is a wish, how often is not");
+            }
+            return;
+        }
+        String path = nextCard();
+        wish(path + "sku", card.value(), named.at(), card.words());
+        if (!card.remark().isEmpty()) {
+            wish(path + "count", card.remark(), named.at(), card.words());
+        }
     }
 
     /** Keys that are said in one way; lists are put together. */

@@ -76,6 +76,9 @@ final class PartWords implements MailRule {
         } else if (shop.extra(sku).isPresent()) {
             takeCount(hit);
             findings.wish("extras." + sku, hit.has("n") ? hit.plain("n") : "1", hit.at(), words);
+        } else if (shop.card(sku).isPresent()) {
+            takeCount(hit);
+            findings.card(shop.card(sku).get(), hit.has("n") ? hit.plain("n") : "", hit.at(), words);
         } else {
             findings.wish("use", sku, hit.at(), words);
             if (hit.has("n") && shop.processor(sku).isPresent()) {

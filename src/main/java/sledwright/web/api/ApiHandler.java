@@ -11,6 +11,7 @@ import org.eclipse.jetty.util.Callback;
 import sledwright.desk.Desk;
 import sledwright.desk.Terms;
 import sledwright.input.Source;
+import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
@@ -18,7 +19,7 @@ import sledwright.web.queue.Reception;
 import sledwright.web.shop.ShopState;
 
 /** Everything under {@code /api/}. */
-public final class ApiHandler extends ApiMethods {
+public final class ApiHandler extends AnsweringHandler {
 
     private static final String PREFIX = "/api/";
     private static final String HEALTH = "/api/health";
@@ -42,7 +43,7 @@ public final class ApiHandler extends ApiMethods {
         }
         if (path.equals(HEALTH) || path.equals(OpenApi.ADDRESS)) {
             AccessLine.name(request, path);
-            requireMethod(request, "GET, HEAD", HttpMethod.GET, HttpMethod.HEAD);
+            requireMethod(request, HttpMethod.GET, HttpMethod.HEAD);
             Responses.json(200, path.equals(HEALTH) ? READY : OpenApi.DOCUMENT, request, response, callback);
         } else if (path.equals(MailQuestion.PATH)) {
             read(request, response, callback);
@@ -54,7 +55,7 @@ public final class ApiHandler extends ApiMethods {
 
     private void read(Request request, Response response, Callback callback) {
         AccessLine.name(request, MailQuestion.PATH);
-        requireMethod(request, "POST", HttpMethod.POST);
+        requireMethod(request, HttpMethod.POST);
         QueryOptions options = QueryOptions.of(query(request), MailQuestion.KEYS);
         options.today();
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
@@ -72,7 +73,7 @@ public final class ApiHandler extends ApiMethods {
                     + String.join(", ", inquiries.keySet().stream().sorted().toList()));
         }
         AccessLine.name(request, path);
-        requireMethod(request, "POST", HttpMethod.POST);
+        requireMethod(request, HttpMethod.POST);
         QueryOptions options = QueryOptions.of(query(request), inquiry.keys());
         Terms terms = Terms.within(options.time(inquiry.seconds())).withSeed(options.seed());
         options.today();

@@ -13,6 +13,7 @@ import sledwright.book.QuoteNumber;
 import sledwright.book.SavedQuote;
 import sledwright.report.book.BookJson;
 import sledwright.web.door.Visitor;
+import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
@@ -20,7 +21,7 @@ import sledwright.web.queue.Reception;
 import sledwright.web.shop.OpenShop;
 
 /** Everything under {@code /api/book}. */
-public final class BookHandler extends ApiMethods {
+public final class BookHandler extends AnsweringHandler {
 
     static final String PATH = "/api/book";
     private static final Map<String, String> TYPES = Map.of("json", Responses.JSON, "text", "text/plain; charset=utf-8",
@@ -60,9 +61,7 @@ public final class BookHandler extends ApiMethods {
 
     private void whole(Request request, Response response, Callback callback) {
         boolean saves = HttpMethod.POST.is(request.getMethod());
-        if (!saves) {
-            requireReading(request, "GET, HEAD, POST");
-        }
+        requireMethod(request, HttpMethod.GET, HttpMethod.HEAD, HttpMethod.POST);
         QueryOptions options = QueryOptions.of(query(request), saves ? BookKeys.SAVE : BookKeys.LIST);
         options.today();
         if (!saves) {
@@ -81,21 +80,21 @@ public final class BookHandler extends ApiMethods {
         switch (step) {
             case "" -> {
                 AccessLine.name(request, PATH + "/NUMBER");
-                requireReading(request, "GET, HEAD");
+                requireMethod(request, HttpMethod.GET, HttpMethod.HEAD);
                 QueryOptions options = QueryOptions.of(query(request), BookKeys.SHOW);
                 String format = format(options, PAPERS);
                 send(number.toString(), format, request, response, callback, () -> desk.paper(number, format, options));
             }
             case "sheet" -> {
                 AccessLine.name(request, PATH + "/NUMBER/sheet");
-                requireReading(request, "GET, HEAD");
+                requireMethod(request, HttpMethod.GET, HttpMethod.HEAD);
                 QueryOptions options = QueryOptions.of(query(request), BookKeys.SHEET);
                 String format = format(options, SHEETS);
                 send(number + "-sheet", format, request, response, callback, () -> desk.sheet(number, format, options));
             }
             case "history", "request" -> {
                 AccessLine.name(request, PATH + "/NUMBER/" + step);
-                requireReading(request, "GET, HEAD");
+                requireMethod(request, HttpMethod.GET, HttpMethod.HEAD);
                 QueryOptions options = QueryOptions.of(query(request), BookKeys.HISTORY);
                 serve(request, response, callback,
                         () -> step.equals("history") ? desk.history(number, options) : desk.request(number, options));
@@ -107,7 +106,7 @@ public final class BookHandler extends ApiMethods {
                             + String.join(", ", BookKeys.STEPS.keySet()));
                 }
                 AccessLine.name(request, PATH + "/NUMBER/" + step);
-                requireMethod(request, "POST", HttpMethod.POST);
+                requireMethod(request, HttpMethod.POST);
                 QueryOptions options = QueryOptions.of(query(request), keys);
                 Visitor visitor = Visitor.of(request);
                 boolean sees = visitor.may("GET", PATH + "/" + number);
@@ -145,9 +144,5 @@ public final class BookHandler extends ApiMethods {
             byte[] json = BookReplies.of(answer).getBytes(StandardCharsets.UTF_8);
             visit.finish(() -> Responses.bytes(200, Responses.JSON, json, request, response, callback));
         });
-    }
-
-    private static void requireReading(Request request, String allowed) {
-        requireMethod(request, allowed, HttpMethod.GET, HttpMethod.HEAD);
     }
 }

@@ -19,6 +19,7 @@ import sledwright.report.book.LostJson;
 import sledwright.report.book.LostReport;
 import sledwright.report.text.Screen;
 import sledwright.web.door.Visitor;
+import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
@@ -28,7 +29,7 @@ import sledwright.web.shop.PastQuotes;
 import sledwright.web.shop.Proposals;
 
 /** What the book says of many quotes at once: what was lost, what was asked for, and all promises drawn anew. */
-public final class BookReportHandler extends ApiMethods {
+public final class BookReportHandler extends AnsweringHandler {
 
     static final String LOST = BookHandler.PATH + "/lost";
     static final String DEMAND = BookHandler.PATH + "/demand";
@@ -66,10 +67,10 @@ public final class BookReportHandler extends ApiMethods {
         }
         AccessLine.name(request, path);
         if (FORMATS.containsKey(path)) {
-            requireMethod(request, "GET, HEAD", HttpMethod.GET, HttpMethod.HEAD);
+            requireMethod(request, HttpMethod.GET, HttpMethod.HEAD);
             past(path, request, response, callback);
         } else {
-            requireMethod(request, "POST", HttpMethod.POST);
+            requireMethod(request, HttpMethod.POST);
             allocate(path.equals(APPLY), request, response, callback);
         }
         return true;

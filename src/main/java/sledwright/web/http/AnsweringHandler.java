@@ -1,5 +1,8 @@
 package sledwright.web.http;
 
+import java.util.Arrays;
+import java.util.List;
+import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -24,6 +27,15 @@ public abstract class AnsweringHandler extends Handler.Abstract.NonBlocking {
      * @throws RefusedException when it is, but not like this
      */
     protected abstract boolean answers(Request request, Response response, Callback callback);
+
+    /** @throws RefusedException when the address is asked with none of these methods */
+    protected static void requireMethod(Request request, HttpMethod... methods) {
+        List<String> allowed = Arrays.stream(methods).map(HttpMethod::asString).toList();
+        if (!allowed.contains(request.getMethod())) {
+            throw RefusedException.of(405, "the method", request.getMethod(), "is not taken here; it must be " + String.join(" or ", allowed))
+                    .with("Allow", String.join(", ", allowed));
+        }
+    }
 
     /** What stands behind the question mark of the address. */
     protected static Fields query(Request request) {

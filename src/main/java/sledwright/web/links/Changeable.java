@@ -115,13 +115,18 @@ final class Changeable {
 
     /** What was set is a customer's field: its faults name the key, and neither the option nor the value, which stands in the field. */
     static <A> A inItsWords(Supplier<A> answered) {
+        return inWordsOf("", answered);
+    }
+
+    /** Faults of what was set name the key behind {@code whose}. */
+    static <A> A inWordsOf(String whose, Supplier<A> answered) {
         try {
             return answered.get();
         } catch (RefusedException refused) {
             throw RefusedException.of(refused.faults().stream().map(fault -> {
                 Matcher set = SET.matcher(fault.file());
                 return !set.matches() ? fault
-                        : new Fault(Place.of(set.group(1)), fault.message().replaceFirst("^\\S+ \"[^\"]*\": ", ""), fault.value());
+                        : new Fault(Place.of(whose + set.group(1)), fault.message().replaceFirst("^\\S+ \"[^\"]*\": ", ""), fault.value());
             }).toList());
         }
     }

@@ -71,10 +71,7 @@ public final class CustomerPages extends AnsweringHandler {
             return false;
         }
         AccessLine.name(request, "/for/LINK");
-        if (!HttpMethod.GET.is(request.getMethod()) && !HttpMethod.HEAD.is(request.getMethod())) {
-            throw RefusedException.of(405, "the method", request.getMethod(), "is not taken here; it must be GET or HEAD")
-                    .with("Allow", "GET, HEAD");
-        }
+        requireMethod(request, HttpMethod.GET, HttpMethod.HEAD);
         boolean piece = path.endsWith(PIECE);
         String secret = path.substring(PATH.length(), path.length() - (piece ? PIECE.length() : 0));
         Fields wanted = query(request);

@@ -73,16 +73,14 @@ public final class LinkHandler extends AnsweringHandler {
         boolean posts = HttpMethod.POST.is(request.getMethod());
         if (path.equals(PATH)) {
             AccessLine.name(request, PATH);
+            requireMethod(request, HttpMethod.GET, HttpMethod.POST);
             if (posts) {
                 make(request, response, callback);
-            } else if (HttpMethod.GET.is(request.getMethod())) {
+            } else {
                 reception.serve(request, response, callback, false, (body, visit) -> {
                     String all = list();
                     visit.finish(() -> Responses.json(200, all, request, response, callback));
                 });
-            } else {
-                throw RefusedException.of(405, "the method", request.getMethod(), "is not taken here; it must be GET or POST")
-                        .with("Allow", "GET, POST");
             }
         } else if (posts && path.startsWith(PATH + "/") && path.endsWith("/end")) {
             AccessLine.name(request, PATH + "/ID/end");
@@ -150,8 +148,9 @@ public final class LinkHandler extends AnsweringHandler {
         Optional<String> addressed = Optional.empty();
         for (boolean least : new boolean[] {true, false}) {
             // It is read, but nothing is searched: whoever opens the link has it answered.
-            addressed = DeskReplies.of(shop.get().desk().quote(source, new QuoteQuestion(Changeable.atOneEnd(may, least), List.of(), false),
-                    Terms.within(CustomerPages.TIME).until(() -> true))).customer().stream().findFirst();
+            QuoteQuestion question = new QuoteQuestion(Changeable.atOneEnd(may, least), List.of(), false);
+            addressed = Changeable.inWordsOf("may ", () -> DeskReplies.of(shop.get().desk().quote(source, question,
+                    Terms.within(CustomerPages.TIME).until(() -> true)))).customer().stream().findFirst();
         }
         return addressed;
     }

@@ -105,28 +105,31 @@ public final class PageHandler extends AnsweringHandler {
     @Override
     protected boolean answers(Request request, Response response, Callback callback) {
         String path = Request.getPathInContext(request);
-        boolean reads = HttpMethod.GET.is(request.getMethod()) || HttpMethod.HEAD.is(request.getMethod());
-        boolean asks = HttpMethod.POST.is(request.getMethod());
-        if (reads && pages.containsKey(path)) {
-            String page = pages.get(path).apply(Visitor.of(request));
-            AccessLine.name(request, path);
-            Responses.html(200, page, request, response, callback);
-        } else if (reads && assets.containsKey(path)) {
-            AccessLine.name(request, path);
-            Responses.bytes(200, assets.get(path).type(), assets.get(path).bytes(), request, response, callback);
-        } else if (reads && List.of("/catalogue", PageFrame.STOCK).contains(path)) {
-            AccessLine.name(request, path);
+        if (pieces.containsKey(path) || path.equals(WORK)) {
+            requireMethod(request, HttpMethod.POST);
+            if (path.equals(WORK)) {
+                work(request, response, callback);
+            } else {
+                piece(path, request, response, callback);
+            }
+            return true;
+        }
+        boolean waits = List.of("/catalogue", PageFrame.STOCK).contains(path);
+        if (!waits && !pages.containsKey(path) && !assets.containsKey(path)) {
+            return false;
+        }
+        requireMethod(request, HttpMethod.GET, HttpMethod.HEAD);
+        AccessLine.name(request, path);
+        if (waits) {
             reception.serve(request, response, callback, false, (body, visit) -> {
                 Visitor visitor = Visitor.of(request);
                 String page = path.equals(PageFrame.STOCK) ? stockPage(visitor) : cataloguePage(visitor);
                 visit.finish(() -> Responses.html(200, page, request, response, callback));
             });
-        } else if (asks && pieces.containsKey(path)) {
-            piece(path, request, response, callback);
-        } else if (asks && path.equals(WORK)) {
-            work(request, response, callback);
+        } else if (pages.containsKey(path)) {
+            Responses.html(200, pages.get(path).apply(Visitor.of(request)), request, response, callback);
         } else {
-            return false;
+            Responses.bytes(200, assets.get(path).type(), assets.get(path).bytes(), request, response, callback);
         }
         return true;
     }

@@ -9,6 +9,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -54,6 +55,7 @@ public final class Reception {
     /** @param work answers a body, from a thread that may take its time; what it throws is answered here */
     public void serve(Request request, Response response, Callback callback, Turn turn, BiConsumer<byte[], Visit> work) {
         requireLength(request);
+        requirePlain(request);
         Visit visit = visit(request);
         // The connection may rest while the answer is worked on.
         request.addIdleTimeoutListener(tooLong -> false);
@@ -79,6 +81,13 @@ public final class Reception {
     private void requireLength(Request request) {
         if (request.getLength() > mostBytes) {
             throw tooLarge();
+        }
+    }
+
+    private static void requirePlain(Request request) {
+        String coding = request.getHeaders().get(HttpHeader.CONTENT_ENCODING);
+        if (coding != null && !coding.equalsIgnoreCase("identity")) {
+            throw RefusedException.of(415, "Content-Encoding", coding, "is not read here; send the body as it is");
         }
     }
 

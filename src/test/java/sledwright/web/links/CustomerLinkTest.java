@@ -158,7 +158,7 @@ class CustomerLinkTest {
         for (String[] wrong : new String[][] {{"may=require.cores=9..8", "must be such as require.cores=8..32, the least first, or workload=one,another"},
             {"may=discount_percent=0..90", "discount_percent is nothing that a customer may change from one value to another; it must be one of limit.lead_days, limit.power_w, limit.price, machines"},
             {"may=require.cores=1..2&may=require.cores=1..3", "require.cores stands twice"},
-            {"may=workload=nothing-of-the-kind", "workload"}, {"may=machines=0..3", "machines"}, {"until=2020-01-01", "must be a day from %s to %s".formatted(LocalDate.now(), LocalDate.now().plusDays(90))},
+            {"may=workload=nothing-of-the-kind", "workload"}, {"may=machines=0..3", "\"may machines\""}, {"until=2020-01-01", "must be a day from %s to %s".formatted(LocalDate.now(), LocalDate.now().plusDays(90))},
             {"until=soon", "must be a day from "}, {"util=2026-01-01", "is no option of a link; options are may, until and customer"}}) {
             Wire.Reply reply = Wire.post(address, "/api/links?" + wrong[0], YAML, REQUEST);
             assertThat(reply.status()).as(wrong[0]).isEqualTo(400);
