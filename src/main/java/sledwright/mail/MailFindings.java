@@ -126,7 +126,8 @@ final class MailFindings {
         MailWish card = named.wish();
         withdraw(named);
         String kind = card.key().substring(NAMED_CARD.length());
-        boolean askedByKind = found(found -> found.wish().key().matches("require\\.cards\\.\\d+\\.kind") && found.wish().value().equals(kind)).findAny().isPresent();
+        boolean askedByKind = found(found -> found.wish().key().matches("require\\.cards\\.\\d+\\.kind"))
+                .anyMatch(found -> found.wish().value().equals(kind));
         if (askedByKind) {
             wish("use", card.value(), named.at(), card.words());
             if (!card.remark().isEmpty()) {

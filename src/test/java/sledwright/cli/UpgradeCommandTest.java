@@ -14,6 +14,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sledwright.report.Schemas;
+import sledwright.samples.Folders;
 
 class UpgradeCommandTest {
 
@@ -127,19 +128,39 @@ class UpgradeCommandTest {
     /** The drives stay where they are, but somebody has to do it. */
     @Test
     void whoMakesAVolumeAnewIsPaid(@TempDir Path folder) throws IOException {
-        Path file = Files.writeString(folder.resolve("level.yaml"), """
+        Path file = anotherLevel(folder);
+        Run run = Run.of("upgrade", file.toString(), "--catalog", SHOP, "--format", "json");
+        JsonNode answer = new ObjectMapper().readTree(run.out());
+        assertThat(answer.get("spend").asText()).as(run.out()).isEqualTo("38.0");
+        assertThat(answer.get("build").get("lines")).filteredOn(line -> line.get("kind").asText().equals("labour")).singleElement()
+                .satisfies(line -> assertThat(line.get("total").asText()).isEqualTo("38.0"));
+        assertThat(Run.of("upgrade", file.toString(), "--catalog", SHOP).out().replaceAll("\\s+", " ")).doesNotContain("nothing needs to change").contains("labour")
+                .contains("Before the volumes are changed", "save what they hold", "Volume system: level 0 on front 1 and front 2, 480 GB usable. Set it up")
+                .doesNotContain("Close the machine");
+    }
+
+    @Test
+    void aVolumeIsMadeAnewAlsoWhereNobodyIsPaidForIt(@TempDir Path folder) throws IOException {
+        Path shop = Folders.copy(Path.of(SHOP), folder.resolve("shop"));
+        Path settings = shop.resolve("catalog.yaml");
+        Files.writeString(settings, Files.readString(settings).replace("per_machine: 38.00", "per_machine: 0"));
+        Path file = anotherLevel(folder);
+        Run run = Run.of("upgrade", file.toString(), "--catalog", shop.toString(), "--format", "json");
+        assertThat(Schemas.faults("upgrade-result", run.out())).as(run.out()).isEmpty();
+        assertThat(new ObjectMapper().readTree(run.out()).get("spend").decimalValue()).as(run.out()).isZero();
+        assertThat(Run.of("upgrade", file.toString(), "--catalog", shop.toString()).out()).doesNotContain("nothing needs to change")
+                .contains("The machine after the upgrade", "Volume system: level 0 on front 1 and front 2");
+        assertThat(Run.of("sheet", file.toString(), "--catalog", shop.toString()).out()).contains("Volumes", "Volume system: level 0 on front 1 and front 2");
+    }
+
+    private static Path anotherLevel(Path folder) throws IOException {
+        return Files.writeString(folder.resolve("level.yaml"), """
                 kind: upgrade
                 build: { platform: WHEATEAR-R1, processor: B1-06, processors: 1, cooling: WHEATEAR-HS-A, supply: PS-460S, driver: onboard,
                   modules: { 1A1: FV3R8-24-10, 1B1: FV3R8-24-10, 1C1: FV3R8-24-10, 1D1: FV3R8-24-10 }, extras: { BLANK-LB1: 1 },
                   volumes: [ { name: system, level: 1, group: front, drives: [THS25-240R, THS25-240R] } ] }
                 require: { storage: [ { name: system, usable_gb: 400, level: 0 } ] }
                 """);
-        Run run = Run.of("upgrade", file.toString(), "--catalog", SHOP, "--format", "json");
-        JsonNode answer = new ObjectMapper().readTree(run.out());
-        assertThat(answer.get("spend").asText()).as(run.out()).isEqualTo("38.0");
-        assertThat(answer.get("build").get("lines")).filteredOn(line -> line.get("kind").asText().equals("labour")).singleElement()
-                .satisfies(line -> assertThat(line.get("total").asText()).isEqualTo("38.0"));
-        assertThat(Run.of("upgrade", file.toString(), "--catalog", SHOP).out()).doesNotContain("nothing needs to change").contains("labour");
     }
 
     /** Asked for or not: speed, bandwidth, throughput and load are reported whenever they change, and only then. */

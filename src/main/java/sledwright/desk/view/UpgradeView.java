@@ -107,8 +107,13 @@ public record UpgradeView(Topic topic, UpgradeProof proof, Standing standing, Op
         }
     }
 
-    /** What is done to a number of machines. */
-    public record Work(int machines, List<BenchStep> steps) {
+    /**
+     * What is done to a number of machines.
+     *
+     * @param steps  none where volumes are made anew and no part moves
+     * @param remade whether volumes are of another level or other hot spares than before
+     */
+    public record Work(int machines, List<BenchStep> steps, boolean remade) {
     }
 
     /**
@@ -154,11 +159,11 @@ public record UpgradeView(Topic topic, UpgradeProof proof, Standing standing, Op
         List<Line> lines = Lines.of(plan, upgrade.installed(), shop);
         return new Done(plan.changesAnything(), Spent.of(plan.spend(), shop),
                 BuildView.of(plan.order(), Optional.of(shop.amount(plan.spend().total())), lines),
-                plan.refits().stream().filter(refit -> !refit.steps().isEmpty()).map(UpgradeView::work).toList());
+                plan.refits().stream().filter(refit -> !refit.steps().isEmpty() || refit.remade()).map(UpgradeView::work).toList());
     }
 
     private static Work work(Refit refit) {
-        return new Work(refit.machines(), BenchWork.of(refit));
+        return new Work(refit.machines(), BenchWork.of(refit), refit.remade());
     }
 
     /** What the request asks for, and beside it what else of speed, bandwidth, throughput, work and load the upgrade changes. */

@@ -40,6 +40,16 @@ final class Bench {
         return new Bench(before, after).steps();
     }
 
+    /** Whether volumes have other levels or other numbers of hot spares; where their drives come, go and move, steps say so. */
+    static boolean remakes(Build before, Build after) {
+        return !kinds(before).equals(kinds(after));
+    }
+
+    private static List<List<Object>> kinds(Build build) {
+        return build.fitout().volumes().stream()
+                .map(volume -> List.<Object>of(volume.name(), volume.level(), volume.drives().size(), volume.hotSpares().size())).toList();
+    }
+
     private List<BenchStep> steps() {
         Shifts supplies = Shifts.of(Part.SUPPLY, supplies(before), supplies(after));
         Shifts processors = Shifts.of(Part.PROCESSOR, processors(before), processors(after));

@@ -105,7 +105,7 @@ public final class Upgrader {
 
     private Plan asItStands(Order found) {
         Order order = Order.of(found.machines(), found.picks().stream().map(this::atShopPrice).toList(), request, found.catalog());
-        Refit none = new Refit(installed.machines(), installed.build(), List.of());
+        Refit none = new Refit(installed.machines(), installed.build(), List.of(), false);
         return new Plan(order, new Spend(0, 0, found.price().licence(), 0), List.of(none), new TreeMap<>(), PutIn.NOTHING);
     }
 
@@ -128,7 +128,8 @@ public final class Upgrader {
         Map<Build, Integer> alike = new LinkedHashMap<>();
         machines.forEach(build -> alike.merge(build, 1, Integer::sum));
         List<Refit> refits = alike.entrySet().stream()
-                .map(group -> new Refit(group.getValue(), group.getKey(), Bench.steps(installed.build(), group.getKey()))).toList();
+                .map(group -> new Refit(group.getValue(), group.getKey(), Bench.steps(installed.build(), group.getKey()),
+                        Bench.remakes(installed.build(), group.getKey()))).toList();
         return new Plan(Order.of(machines, picks, request, shop), spend, refits, pulled, putIn);
     }
 

@@ -40,10 +40,13 @@ public final class BenchText {
         return last == 0 ? items.get(0) : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
     }
 
-    /** What is to be done about the volumes when drives have gone in or hang on another driver; nothing where none has and does. */
-    public static List<String> volumes(Fitout fitout, List<BenchStep> steps, boolean fresh) {
-        boolean touched = steps.stream()
-                .anyMatch(step -> step.part() == Part.DRIVE && step.action() == Action.PUT_IN || step.part() == Part.CABLE);
+    /** Whether drives go in or hang on another driver, so that volumes are to be looked at. */
+    public static boolean touchVolumes(List<BenchStep> steps) {
+        return steps.stream().anyMatch(step -> step.part() == Part.DRIVE && step.action() == Action.PUT_IN || step.part() == Part.CABLE);
+    }
+
+    /** What is to be done about the volumes where anything about them has changed. */
+    public static List<String> volumes(Fitout fitout, boolean touched, boolean fresh) {
         return touched ? fitout.volumes().stream().map(volume -> volume(fitout, volume, fresh)).toList() : List.of();
     }
 

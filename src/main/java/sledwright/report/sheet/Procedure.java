@@ -10,6 +10,7 @@ import sledwright.domain.Slot;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.BenchStep.Part;
+import sledwright.planner.upgrade.Refit;
 import sledwright.report.build.BenchText;
 import sledwright.report.build.Precautions;
 import sledwright.report.sheet.SheetView.Stage;
@@ -60,17 +61,30 @@ final class Procedure {
         this.fresh = fresh;
     }
 
-    /**
-     * @param build the machine as it stands when the work is done
-     * @param steps what is done with its parts
-     * @param fresh whether it is put together from nothing
-     * @return nothing to do where there are no steps
-     */
-    static Work of(Build build, List<BenchStep> steps, MemoryMode mode, boolean fresh) {
-        return steps.isEmpty() ? new Work(List.of(), List.of()) : new Procedure(build, steps, fresh).work(mode);
+    /** Putting a machine together from nothing. */
+    static Work of(Build build, List<BenchStep> steps, MemoryMode mode) {
+        return new Procedure(build, steps, true).work(mode, BenchText.touchVolumes(steps));
     }
 
-    private Work work(MemoryMode mode) {
+    /**
+     * Changing a machine that stands.
+     *
+     * @param steps those of the refit in the order of a bench sheet
+     * @return nothing to do where nothing changes
+     */
+    static Work of(Refit refit, List<BenchStep> steps, MemoryMode mode) {
+        Procedure procedure = new Procedure(refit.after(), steps, false);
+        if (refit.remade()) {
+            procedure.handling.addAll(Precautions.DRIVES);
+        }
+        if (!steps.isEmpty()) {
+            return procedure.work(mode, refit.remade() || BenchText.touchVolumes(steps));
+        }
+        return new Work(procedure.handling, !refit.remade() ? List.of()
+                : List.of(new Stage("Volumes", BenchText.volumes(refit.after().fitout(), true, false))));
+    }
+
+    private Work work(MemoryMode mode, boolean volumes) {
         stages.add(new Stage("Power off", List.of(Precautions.POWER_OFF, Precautions.HOT)));
         stages.add(new Stage("Static", List.of(Precautions.STATIC, Precautions.BAGS)));
         stages.add(new Stage("Open", List.of(COVER_OFF)));
@@ -79,7 +93,7 @@ final class Procedure {
         String set = mode == MemoryMode.INDEPENDENT ? "" : "Set the memory mode to %s in the firmware. ".formatted(mode.label());
         List<String> start = new ArrayList<>();
         start.add(set + "Compare what the firmware shows with the table of what is expected, then run a memory test.");
-        start.addAll(BenchText.volumes(build.fitout(), steps, fresh));
+        start.addAll(BenchText.volumes(build.fitout(), volumes, fresh));
         stages.add(new Stage("First start", start));
         return new Work(handling, stages);
     }

@@ -122,7 +122,7 @@ public final class Sheets {
         SortedMap<String, Integer> needed = times(build.partCounts(), machines);
         housed.ifPresent(enclosures -> enclosures.partCounts().forEach((sku, units) -> needed.merge(sku, units, Integer::sum)));
         return new Sheet(machines, which, machine(build), new Moved(picks.take(needed, this::description), List.of()),
-                new Boards(Optional.empty(), BoardView.of(build, steps)), Procedure.of(build, steps, mode(), true),
+                new Boards(Optional.empty(), BoardView.of(build, steps)), Procedure.of(build, steps, mode()),
                 new Checked(expected(build), records(steps)));
     }
 
@@ -135,7 +135,7 @@ public final class Sheets {
         return new Sheet(refit.machines(), Optional.empty(), machine(after),
                 new Moved(picks.take(times(added, refit.machines()), this::description), pulled),
                 new Boards(Optional.of(BoardView.of(before, steps, Side.BEFORE)), BoardView.of(after, steps, Side.AFTER)),
-                Procedure.of(after, steps, mode(), false), new Checked(expected(after), records(steps)));
+                Procedure.of(refit, steps, mode()), new Checked(expected(after), records(steps)));
     }
 
     /** What is written down of a machine: which part stands where is asked of those that go in. */

@@ -3,6 +3,7 @@ package sledwright.report.upgrade;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.UpgradeView;
 import sledwright.generator.Doubts;
@@ -11,7 +12,6 @@ import sledwright.report.build.BenchText;
 import sledwright.report.build.BuildJson;
 import sledwright.report.build.DayJson;
 import sledwright.report.build.ExplanationJson;
-import sledwright.report.build.Precautions;
 import sledwright.report.build.ViolationJson;
 import sledwright.report.text.Json;
 import sledwright.words.Numbers;
@@ -51,12 +51,13 @@ public record UpgradeJson(@JsonUnwrapped Head head, @JsonUnwrapped Spent spent, 
     }
 
     /** What becomes of the machines, and what whole machines would cost; null where there is none. */
-    public record Change(BuildJson.Dated build, List<WorkJson> work, List<String> precautions, Whole whole) {
+    public record Change(BuildJson.Dated build, List<WorkJson> work, List<String> precautions, List<String> volumes, Whole whole) {
 
         private static Change of(UpgradeView view) {
-            return new Change(view.upgrade().map(done -> BuildJson.Dated.of(done.build(), view.day())).orElse(null),
-                    view.upgrade().map(UpgradeView.Done::work).orElse(List.of()).stream().map(WorkJson::of).toList(),
-                    view.upgrade().filter(UpgradeView.Done::changes).map(done -> Precautions.BEFORE).orElse(List.of()),
+            Optional<UpgradeView.Done> upgrade = view.upgrade();
+            return new Change(upgrade.map(done -> BuildJson.Dated.of(done.build(), view.day())).orElse(null),
+                    upgrade.map(UpgradeText::opened).orElse(List.of()).stream().map(WorkJson::of).toList(),
+                    upgrade.map(UpgradeText::precautions).orElse(List.of()), upgrade.map(UpgradeText::volumes).orElse(List.of()),
                     view.whole().map(whole -> Whole.of(whole, view.day())).orElse(null));
         }
     }

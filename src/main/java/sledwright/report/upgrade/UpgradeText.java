@@ -159,10 +159,9 @@ public final class UpgradeText {
     }
 
     private void addWork(Done done) {
-        boolean drives = done.work().stream().flatMap(work -> work.steps().stream())
-                .anyMatch(step -> step.part() == BenchStep.Part.DRIVE || step.part() == BenchStep.Part.CABLE);
-        page.heading("Before the machine is opened").items(drives ? Precautions.DRIVES : List.of()).items(Precautions.BEFORE);
-        for (Work work : done.work()) {
+        List<Work> opened = opened(done);
+        page.heading(opened.isEmpty() ? "Before the volumes are changed" : "Before the machine is opened").items(precautions(done));
+        for (Work work : opened) {
             String which = view.topic().machines() == 1 ? "" : done.work().size() == 1 && work.machines() == view.topic().machines()
                     ? ", each machine"
                     : ", each of " + Numbers.counted(work.machines(), "machine");
@@ -175,7 +174,29 @@ public final class UpgradeText {
                 page.items(Precautions.HEAT_SINKS);
             }
         }
-        addFirstStart(done);
+        page.gap();
+        if (!opened.isEmpty()) {
+            addFirstStart(done);
+        }
+        page.items(volumes(done));
+    }
+
+    static List<Work> opened(Done done) {
+        return done.work().stream().filter(work -> !work.steps().isEmpty()).toList();
+    }
+
+    /** What to mind before the work; none where there is none. */
+    static List<String> precautions(Done done) {
+        boolean drives = done.work().stream().anyMatch(work -> work.remade() || work.steps().stream()
+                .anyMatch(step -> step.part() == BenchStep.Part.DRIVE || step.part() == BenchStep.Part.CABLE));
+        return Stream.concat(drives ? Precautions.DRIVES.stream() : Stream.of(),
+                opened(done).isEmpty() ? Stream.of() : Precautions.BEFORE.stream()).toList();
+    }
+
+    /** What is to be done about the volumes. Machines differ in part numbers alone, so that what is true of those of one is true of all. */
+    static List<String> volumes(Done done) {
+        return BenchText.volumes(done.build().heaviest().fitout(),
+                done.work().stream().anyMatch(work -> work.remade() || BenchText.touchVolumes(work.steps())), false);
     }
 
     private void addFirstStart(Done done) {
@@ -189,10 +210,8 @@ public final class UpgradeText {
         if (!fitout.cards().isEmpty()) {
             counted.add(Numbers.counted(fitout.cards().size(), "card"));
         }
-        page.gap().text("Close the machine before it is plugged in. At its first start it should count %s."
+        page.text("Close the machine before it is plugged in. At its first start it should count %s."
                 .formatted(Sentences.list(counted)));
-        // Machines differ in part numbers alone, so that what is true of the volumes of one is true of all.
-        page.items(BenchText.volumes(fitout, done.work().stream().flatMap(work -> work.steps().stream()).toList(), false));
     }
 
     private void addConflicts() {

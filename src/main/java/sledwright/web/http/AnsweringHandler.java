@@ -32,8 +32,8 @@ public abstract class AnsweringHandler extends Handler.Abstract.NonBlocking {
     protected static void requireMethod(Request request, HttpMethod... methods) {
         List<String> allowed = Arrays.stream(methods).map(HttpMethod::asString).toList();
         if (!allowed.contains(request.getMethod())) {
-            throw RefusedException.of(405, "the method", request.getMethod(), "is not taken here; it must be " + String.join(" or ", allowed))
-                    .with("Allow", String.join(", ", allowed));
+            String right = String.join(" or ", allowed);
+            throw RefusedException.of(405, "the method", request.getMethod(), "is not taken here; it must be " + right).with("Allow", String.join(", ", allowed));
         }
     }
 

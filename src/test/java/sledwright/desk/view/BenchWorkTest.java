@@ -47,6 +47,6 @@ class BenchWorkTest {
     void nothingPassesAStepThatHasToComeFirst() {
         List<BenchStep> given = List.of(module(Action.LAY_ASIDE, "1A1", null), module(Action.MOVE, "1B1", "1A1"), module(Action.PUT_IN, null, "1B2"),
                 module(Action.MOVE, "1C1", "1B1"), module(Action.PUT_IN, null, "1A2"), module(Action.PUT_IN, null, "1C1"));
-        assertThat(BenchWork.of(new Refit(1, Answers.hot(), given))).containsExactly(given.get(0), given.get(1), given.get(2), given.get(3), given.get(5), given.get(4));
+        assertThat(BenchWork.of(new Refit(1, Answers.hot(), given, false))).containsExactly(given.get(0), given.get(1), given.get(2), given.get(3), given.get(5), given.get(4));
     }
 }

@@ -76,7 +76,7 @@ class UpgradeTextTest {
         UpgradeView.Done done = one.upgrade().orElseThrow();
         List<BenchStep> steps = done.work().get(0).steps();
         UpgradeView.Done shared = new UpgradeView.Done(true, done.spent(), done.build(),
-                List.of(new UpgradeView.Work(2, steps), new UpgradeView.Work(1, steps)));
+                List.of(new UpgradeView.Work(2, steps, false), new UpgradeView.Work(1, steps, false)));
         UpgradeView three = new UpgradeView(new Topic(one.topic().request(), 3, one.topic().currency()), one.proof(), one.standing(),
                 Optional.of(shared), one.whole(), one.explanation(), one.day());
         assertThat(UpgradeText.of(three, Screen.PLAIN)).contains("At the bench, each of 2 machines", "At the bench, each of 1 machine\n");
