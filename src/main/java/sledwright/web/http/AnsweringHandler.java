@@ -33,7 +33,8 @@ public abstract class AnsweringHandler extends Handler.Abstract.NonBlocking {
         List<String> allowed = Arrays.stream(methods).map(HttpMethod::asString).toList();
         if (!allowed.contains(request.getMethod())) {
             String right = String.join(" or ", allowed);
-            throw RefusedException.of(405, "the method", request.getMethod(), "is not taken here; it must be " + right).with("Allow", String.join(", ", allowed));
+            throw RefusedException.of(405, "the method", request.getMethod(), "is not taken here; it must be " + right)
+                    .with("Allow", String.join(", ", allowed));
         }
     }
 
