@@ -106,6 +106,7 @@ public final class Book implements AutoCloseable {
     public SavedQuote decline(QuoteNumber number, BigDecimal wouldPay, String reason, Signature by) {
         return database.write(sql -> {
             SavedQuote declined = stepped(sql, number, QuoteStep.DECLINE, Optional.empty(), false, Optional.empty(), reason, by);
+            Quotes.requireWholeCoins(wouldPay, declined.offered().currency());
             sql.change("UPDATE quote SET would_pay = ? WHERE number = ?", Quotes.minor(wouldPay, declined.offered().currency()), number);
             return declined;
         });

@@ -186,6 +186,15 @@ final class Quotes {
         return BigDecimal.valueOf(minor, Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits()));
     }
 
+    /** @throws BookRefusal where an amount is of less than a coin */
+    static void requireWholeCoins(BigDecimal amount, String currency) {
+        int decimals = amount(0, currency).scale();
+        if (amount.stripTrailingZeros().scale() > decimals) {
+            throw new BookRefusal(BookRefusal.Kind.VALUE, "%s has more decimals than the %s of %s".formatted(amount.toPlainString(),
+                    decimals, currency));
+        }
+    }
+
     /** To the nearest coin. */
     static long minor(BigDecimal amount, String currency) {
         return amount.movePointRight(Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits()))

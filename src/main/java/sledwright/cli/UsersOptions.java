@@ -65,6 +65,9 @@ final class UsersOptions {
             throw new UsageException("a password must have from %s to %s characters".formatted(PasswordHash.SHORTEST,
                     PasswordHash.LONGEST));
         }
+        if (password.isBlank()) {
+            throw new UsageException("a password must not be of blanks alone");
+        }
         return password;
     }
 

@@ -408,6 +408,8 @@ class BookCommandsTest {
         assertThat(book("lost", "--months", "0", "--catalog", shop.toString()).err()).contains("'0' must be a whole number of months from 1 to 120");
         saved();
         assertThat(book("decline", "2026-0001", "--would-pay", "much").err()).contains("'much' must be an amount, such as 1150.00");
+        book("send", "2026-0001");
+        assertThat(book("decline", "2026-0001", "--would-pay", "110.555").err()).contains("110.555 has more decimals than the 2 of EUR");
         assertThat(book("send", "2026-0001", "--would-pay", "5").err()).isEqualTo("sledwright: --would-pay is for 'decline' alone\n");
         assertThat(book("lost", "--months", "1", "--catalog", shop.toString()).out()).isEqualTo("0 quotes lost from 2026-02-03 to 2026-03-02\n");
     }

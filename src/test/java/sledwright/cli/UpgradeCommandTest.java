@@ -195,6 +195,14 @@ class UpgradeCommandTest {
     }
 
     @Test
+    void aDayThatIsOverIsSaidOnceOfWhatIsInstalled() throws IOException {
+        JsonNode misses = new ObjectMapper().readTree(Run.of("upgrade", SLED, "--set", "limit.by=2026-01-02", "--today", "2026-01-05", "--format", "json").out())
+                .get("misses");
+        assertThat(misses).filteredOn(miss -> miss.get("rule").asText().equals("lead-time")).singleElement().satisfies(miss ->
+                assertThat(miss.get("message").asText()).isEqualTo("What is installed can be delivered on 2026-01-05; the request allows 2026-01-02."));
+    }
+
+    @Test
     void machinesShareOneStock() throws IOException {
         JsonNode answer = answer("machines=3");
         assertThat(answer.get("build").get("machines").asInt()).isEqualTo(3);

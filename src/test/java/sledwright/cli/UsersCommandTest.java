@@ -67,6 +67,7 @@ class UsersCommandTest {
     void whatIsWrongIsSaidAndNothingIsWritten() throws IOException {
         assertThat(run("x", "add", "anna", "--role", "boss").err()).contains("'boss' must be one of sales, purchasing, bench, owner");
         assertThat(run("x", "add", "anna", "--role", "sales").err()).isEqualTo("sledwright: a password must have from 12 to 256 characters\n");
+        assertThat(run(" ".repeat(12), "add", "anna", "--role", "sales").err()).isEqualTo("sledwright: a password must not be of blanks alone\n");
         assertThat(run("x".repeat(257), "add", "anna", "--role", "sales").err()).contains("a password must have from 12 to 256 characters");
         assertThat(run("a password of anna", "add", "An na", "--role", "sales").err())
                 .contains("the name 'An na' must be 1 to 40 of the letters a to z, digits, dots, hyphens and underscores, and begin with a letter or digit");

@@ -174,7 +174,7 @@ final class UpgradeSearch implements Exact {
 
     private List<Violation> misses(Order untouched) {
         Machine machine = Machine.of(installed.build(), untouched.request(), shop.throughputFactors());
-        return Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(untouched).stream()).toList();
+        return Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(untouched).stream()).distinct().toList();
     }
 
     /** Whether an order changes nothing. */

@@ -34,6 +34,9 @@ public final class LeadTime extends LotRule {
     protected Violation breach(Lot lot, Limits limits) {
         if (limits.by().filter(by -> by.days() < lot.leadDays()).isPresent()) {
             DeliverBy by = limits.by().get();
+            if (lot.lot().equals(Lot.INSTALLED)) {
+                return broken(Lot.INSTALLED, "What is installed can be delivered on %s; the request allows %s.", by.arrival(0), by.day());
+            }
             return broken(lot.sku(), "Lot %s of %s arrives on %s; the request allows %s.", lot.lot(), lot.sku(),
                     by.arrival(lot.leadDays()), by.day());
         }
