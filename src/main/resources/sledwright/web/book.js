@@ -70,7 +70,7 @@ async function look(number, version) {
   $('#quote').hidden = false;
   $('#price').textContent = pays(quote);
   $('#state').textContent = `${quote.number}: ${quote.state}${quote.held_until ? ', held until ' + quote.held_until : ''}`;
-  const until = quote.valid_until ? `, holds until ${quote.valid_until}` : '';
+  const until = quote.valid_until && quote.asked_price !== null ? `, holds until ${quote.valid_until}` : '';
   $('#gist').textContent = `${quote.customer}, ${quote.request}, ${quote.machines === 1 ? '1 machine' : quote.machines + ' machines'}, made on ${quote.made_on}${until}`
       + (quote.note ? `. ${quote.note}` : '') + (quote.reason ? `. Why: ${quote.reason}` : '');
   $$('#life span').forEach(each => each.toggleAttribute('aria-current', each.dataset.state === quote.state));

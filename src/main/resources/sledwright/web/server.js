@@ -89,7 +89,7 @@ export function opening(button, take) {
   });
 }
 
-/** An amount with its currency. */
+/** An amount as the pages that the server makes write it. */
 export function money(amount, currency) {
-  return `${amount.toLocaleString('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 })} ${currency}`;
+  return amount.toLocaleString('en', { style: 'currency', currency });
 }

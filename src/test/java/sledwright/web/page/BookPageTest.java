@@ -185,12 +185,12 @@ class BookPageTest {
         Files.writeString(offers, Files.readString(offers).replace("REED-S,A2,Marsh Trade,used,150,", "REED-S,A2,Marsh Trade,used,160,"));
         browser.type("#keep-customer", "Orchard Surveys").press(Keys.ENTER).until("document.querySelector('#kept a')");
         assertThat(browser.ask("return document.querySelector('#kept').textContent"))
-                .isEqualTo("Kept as " + year + "-0003, for 261.50 EUR, not as it was shown: what is kept is answered anew.");
+                .isEqualTo("Kept as " + year + "-0003, for €261.50, not as it was shown: what is kept is answered anew.");
         browser.visit(address + "work").type("#text", ORDER).click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
         Files.writeString(offers, Files.readString(offers).replaceAll("(?m)^([^,\n]+,[^,]*,[^,]*,[^,]*,)([0-9])", "$1" + "9$2"));
         browser.type("#keep-customer", "Fenland").press(Keys.ENTER).until("document.querySelector('#kept a')");
         assertThat((String) browser.ask("return document.querySelector('#kept').textContent"))
-                .startsWith("Kept as " + year + "-0004, for ").endsWith(" EUR, not as it was shown: what is kept is answered anew.");
+                .startsWith("Kept as " + year + "-0004, for €").endsWith(", not as it was shown: what is kept is answered anew.");
     }
 
     /** An order that was stopped short of machines has no price to offer; what is kept of it may have one. */
@@ -204,7 +204,7 @@ class BookPageTest {
         browser.ask("window.seen = []; new MutationObserver(() => window.seen.push(document.querySelector('#kept').textContent)).observe(document.querySelector('#kept'), { childList: true })");
         browser.type("#keep-customer", "Fenland").press(Keys.ENTER).until("document.querySelector('#kept a')");
         assertThat((String) browser.ask("return document.querySelector('#kept').textContent")).startsWith("Kept as " + year + "-0001, for ")
-                .endsWith(" EUR, not as it was shown: what is kept is answered anew.");
+                .endsWith(", not as it was shown: what is kept is answered anew.");
         assertThat(browser.ask("return window.seen[0]")).isEqualTo("Working on it.");
     }
 
