@@ -91,6 +91,19 @@ class OrderSheetsTest {
         assertThat(run("text").out()).contains("Enclosure 1: ", "Bay 1 ", " each");
     }
 
+    /** It stands beside its box, on the line of its description, however narrow its column is. */
+    @Test
+    void noPartNumberStandsByItself() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Run.into(out, Map.of(), false, "sheet", "scenarios/branch-offices-order.yaml", "--format", "pdf", "--time-limit", "2");
+        try (PDDocument paper = Loader.loadPDF(out.toByteArray())) {
+            PDFTextStripper lines = new PDFTextStripper();
+            lines.setSortByPosition(true);
+            lines.setEndPage(1);
+            assertThat(lines.getText(paper)).containsPattern("(?m)^[A-Z0-9]+(-[A-Z0-9]+)+ \\w").doesNotContainPattern("(?m)^[A-Z0-9]+(-[A-Z0-9]+)+\\s*$");
+        }
+    }
+
     @Test
     void whatIsMissingIsSaidFirst() {
         Run run = run("text", "--set", "lines.web.machines=400");
