@@ -47,8 +47,9 @@ public final class AnswerPiece {
      *
      * @param more   the price above that of the best; empty where something else counts
      * @param judged what counts where that is money and not the price, with what is above the best; may be empty
+     * @param buys   what it buys against the best; empty for the best itself
      */
-    public record Summary(int rank, String price, String more, String judged, String machine, String days) {
+    public record Summary(int rank, String price, String more, String judged, String machine, String days, String buys) {
     }
 
     /** A way out, as a button; the changes are what it does to the request. */
@@ -130,8 +131,9 @@ public final class AnswerPiece {
         BuildView build = alternative.build();
         String judged = judged(alternative);
         String more = judged.isEmpty() ? above(alternative, one -> one.build().price()) : "";
-        return new Option(new Summary(alternative.rank(), price(build), more, judged, machine(build), days(build.leadDays())),
-                facts(alternative), each(alternative.sentences(), this::said), each(build.lines(), this::row), slots(build.heaviest()),
+        return new Option(new Summary(alternative.rank(), price(build), more, judged, machine(build), days(build.leadDays()),
+                alternative.difference().map(this::said).orElse("")),
+                facts(alternative), each(alternative.reasons(), this::said), each(build.lines(), this::row), slots(build.heaviest()),
                 BuildFileText.of(build));
     }
 

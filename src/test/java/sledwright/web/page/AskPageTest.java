@@ -108,6 +108,15 @@ class AskPageTest {
     }
 
     @Test
+    void eachFurtherBuildSaysWhatItsPriceBuysBeforeItIsOpened(Browser browser) {
+        browser.visit(Servers.demo().address() + "#require.cores=16&require.memory_gb=64").until("document.querySelectorAll('.options details').length > 1");
+        assertThat((Long) browser.ask("return document.querySelectorAll('.options details:not([open]) .buys').length"))
+                .isEqualTo(browser.ask("return document.querySelectorAll('.options details').length - 1"));
+        assertThat(text(browser, "details:nth-of-type(2) summary .buys")).startsWith("For \u20ac").contains(" more than the best: ");
+        assertThat((Boolean) browser.ask("return document.querySelector('details:nth-of-type(2) summary .buys').offsetHeight > 0")).isTrue();
+    }
+
+    @Test
     void whatTheSameMemoryOnEveryChannelCostsStandsBesideItAndIsGivenUpByAClick(Browser browser) {
         browser.visit(Servers.demo().address() + "#platforms=BUSTARD-R4&require.processors=4&require.memory_gb=512&require.balanced=true")
                 .until("document.querySelector(\"[data-key='require.balanced'] .step\")");
