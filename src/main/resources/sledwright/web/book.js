@@ -66,6 +66,7 @@ async function look(number, version) {
   if (mine !== chosen) { return; }
   if (!reply.ok) { wrong(quote); return; }
   shown = number;
+  forget();
   $('#none').hidden = true;
   $('#quote').hidden = false;
   $('#price').textContent = pays(quote);
@@ -157,6 +158,20 @@ async function step(name, query) {
   }
 }
 
+/** Whether a step is meant: one that cannot be taken back is pressed twice. */
+function isMeant(button) {
+  const again = 'words' in button.dataset;
+  forget();
+  if (again || !('last' in button.dataset)) { return true; }
+  button.dataset.words = button.textContent;
+  button.textContent += ': press once more, for it cannot be taken back';
+  return false;
+}
+
+function forget() {
+  $$('[data-words]').forEach(button => { button.textContent = button.dataset.words; delete button.dataset.words; });
+}
+
 /** One step after the other: a second click is none. */
 async function act(name, query) {
   const done = await once($$('[data-step], [data-again]'), () => step(name, query));
@@ -176,7 +191,7 @@ $('#quotes').addEventListener('click', event => {
 $('#version').addEventListener('change', () => { $('#fault').textContent = ''; papers().catch(() => { $('#fault').textContent = GONE; }); });
 document.addEventListener('click', event => {
   const button = event.target.closest('[data-step]');
-  if (!button) { return; }
+  if (!button || !isMeant(button)) { return; }
   const query = [];
   const option = $('#options input:checked');
   if ('option' in button.dataset && option) { query.push(['option', option.value]); }

@@ -12,8 +12,9 @@ import sledwright.book.QuoteStep;
  * @param label  of the step, as addresses have it
  * @param from   where a quote may stand before it, with blanks between
  * @param taking whether it is about one of the options
+ * @param last   whether nothing comes after it, so that it cannot be taken back
  */
-public record BookTurn(String label, String from, String words, boolean taking) {
+public record BookTurn(String label, String from, String words, boolean taking, boolean last) {
 
     /** States that a quote goes through where all goes well. */
     static final List<String> LIFE = Stream.of(QuoteState.DRAFT, QuoteState.SENT, QuoteState.ACCEPTED, QuoteState.PICKED,
@@ -26,11 +27,13 @@ public record BookTurn(String label, String from, String words, boolean taking) 
             of(QuoteStep.SEND, "It was sent to the customer", true), of(QuoteStep.ACCEPT, "The customer takes it", true),
             of(QuoteStep.PICK, "Its parts were taken from the shelf", false),
             of(QuoteStep.DELIVER, "The machines are with the customer", false),
-            new BookTurn("hold", OPEN, "Hold its parts until its last day", false),
-            new BookTurn("release", OPEN, "Give back what it holds", false),
+            new BookTurn("hold", OPEN, "Hold its parts until its last day", false, false),
+            new BookTurn("release", OPEN, "Give back what it holds", false, false),
             of(QuoteStep.DECLINE, "The customer does not take it", false), of(QuoteStep.WITHDRAW, "Withdraw it", false));
 
     private static BookTurn of(QuoteStep step, String words, boolean taking) {
-        return new BookTurn(step.label(), step.starts().stream().map(QuoteState::label).collect(Collectors.joining(" ")), words, taking);
+        return new BookTurn(step.label(), step.starts().stream().map(QuoteState::label).collect(Collectors.joining(" ")), words, taking,
+                Stream.of(QuoteStep.values()).noneMatch(next -> step.starts().stream().flatMap(start -> step.from(start).stream())
+                        .anyMatch(next.starts()::contains)));
     }
 }

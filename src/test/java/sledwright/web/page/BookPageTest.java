@@ -295,6 +295,19 @@ class BookPageTest {
 
     @Test
     @InBrowser
+    void whatCannotBeTakenBackIsPressedTwice(Browser browser) {
+        String number = java.time.Year.now().getValue() + "-0001";
+        post("/api/book?customer=Orchard", QUOTE);
+        browser.visit(address + "book#" + number).until("document.querySelector('#state').textContent === '" + number + ": draft'");
+        browser.click("[data-step=withdraw]");
+        assertThat(browser.text()).contains("Withdraw it: press once more, for it cannot be taken back");
+        browser.click("[data-step=send]").until("document.querySelector('#state').textContent === '" + number + ": sent'");
+        assertThat(browser.text()).doesNotContain("once more");
+        browser.click("[data-step=withdraw]").click("[data-step=withdraw]").until("document.querySelector('#state').textContent === '" + number + ": withdrawn'");
+    }
+
+    @Test
+    @InBrowser
     void whatIsTypedStaysUntilItIsDone(Browser browser) {
         post("/api/book?customer=Orchard", QUOTE);
         post("/api/book?customer=Fenland", ORDER);
