@@ -251,7 +251,7 @@ class BookCommandsTest {
         accepted("Nordmole");
         offer("REED-S,A2,Marsh Trade,used,150,1,9,0,\n", "REED-S,A2,Marsh Trade,used,150,1,1,0,\nREED-S,A20,Marsh Trade,used,151,1,1,0,\n");
         String text = allocate().out();
-        assertThat(text).startsWith("2 promises drawn from today's stock\n1 the same parts from the same lots\n1 the same parts, some from other lots\n")
+        assertThat(text).startsWith("2 promises drawn from today's stock\n1: the same parts from the same lots\n1: the same parts, some from other lots\n")
                 .containsPattern("moved +251.50 +252.50 +EUR +1 REED-S of +1 REED-S of").contains("All that is delivered costs 504.00 EUR at today's prices; none like it costs\nless.\n")
                 .endsWith("Nothing is written yet; --apply does that.\n");
         String json = allocate("--format", "json").out();
@@ -260,7 +260,7 @@ class BookCommandsTest {
         assertThat(allocate("--apply").out()).endsWith("Applied: the book keeps these units from now on.\n");
         assertThat(allocate("--format", "csv").out()).contains("same,REED-S,A20,1\n").doesNotContain("moved");
         book("pick", "2026-0001");
-        assertThat(allocate().out()).contains("1 picked, and stays as it is");
+        assertThat(allocate().out()).contains("1: picked, and stays as it is");
     }
 
     @Test
@@ -272,7 +272,7 @@ class BookCommandsTest {
         offer("REED-S,A2,Marsh Trade,used,150,1,9,0,", "REED-S,A2,Marsh Trade,used,150,1,0,0,");
         Run run = allocate();
         assertThat(run.code()).isEqualTo(ExitCode.NO_VALID_BUILD);
-        assertThat(run.out()).startsWith("2 promises drawn from today's stock\n2 cannot be kept\n").contains("2026-0002 for Nordmole cannot be kept\n- REED-S: 1 wanted, 0 left\n"
+        assertThat(run.out()).startsWith("2 promises drawn from today's stock\n2: cannot be kept\n").contains("2026-0002 for Nordmole cannot be kept\n- REED-S: 1 wanted, 0 left\n"
                 + "The nearest ways out:\n- Get 1 more unit of REED-S: builds from 251.50 EUR.\n", "No allocation delivers more machines.\n",
                 "Holds are more than there is: REED-S of lot A2: 1 wanted, 0 left; 2026-0003 has\nsome\n");
         String json = allocate("--format", "json").out();
@@ -293,7 +293,7 @@ class BookCommandsTest {
         Files.writeString(memory, Files.readString(memory).replace("DDR4,RDIMM,8,1,,8,2400,1.2,3", "DDR4,RDIMM,8,1,,8,2400,1.2,2"));
         Run run = allocate();
         assertThat(run.code()).isEqualTo(ExitCode.DONE);
-        assertThat(run.out()).contains("1 other parts; all that the customer was told is kept\n", "None that delivers as many changes fewer.\n");
+        assertThat(run.out()).contains("1: other parts; all that the customer was told is kept\n", "None that delivers as many changes fewer.\n");
         assertThat(allocate("--format", "csv").out()).contains("changed,M08,A30,2\n");
         allocate("--apply");
         assertThat(book("history", "2026-0001").out() + book("history", "2026-0002").out()).contains("other parts, units from other lots: 2");

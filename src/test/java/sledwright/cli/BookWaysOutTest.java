@@ -26,7 +26,7 @@ class BookWaysOutTest {
         book("2026-11-30", "save", shop.resolve("requests/first-quote.yaml").toString(), "--customer", "Orchard Surveys", "--set", "machines=2");
         book("2026-11-30", "send", "2026-0001");
         assertThat(book("2026-11-30", "accept", "2026-0001").code()).isEqualTo(ExitCode.DONE);
-        assertThat(book("2026-12-01", "allocate", "--catalog", shop.toString()).out()).contains("1 the same parts from the same lots");
+        assertThat(book("2026-12-01", "allocate", "--catalog", shop.toString()).out()).contains("1: the same parts from the same lots");
         Path offers = shop.resolve("offers.csv");
         Files.writeString(offers, Files.readString(offers).replace("CPU-8,A04,own shelf,used,30.00,,4,", "CPU-8,A04,own shelf,used,30.00,,1,")
                 .replaceAll("(?m)^(CPU-12,.*),10,3,", "$1,0,3,"));

@@ -180,8 +180,9 @@ public final class AnswerPiece {
     private PriceRow row(Line line) {
         FromLot from = line.source().map(lot -> new FromLot(lot.supplier(), lot.lot(), lot.condition(), days(lot.leadDays())))
                 .orElse(new FromLot("", "", "", ""));
-        return new PriceRow(line.kind() == Line.Kind.PART, line.sku(), line.description(), from, line.quantity(),
-                words.money(line.unitPrice()), words.money(line.total()));
+        boolean part = line.kind() == Line.Kind.PART;
+        String called = part ? line.description() : Sentences.capital(line.kind().label()) + ", " + line.description();
+        return new PriceRow(part, line.sku(), called, from, line.quantity(), words.money(line.unitPrice()), words.money(line.total()));
     }
 
     private Way way(Relaxation relaxation) {

@@ -37,7 +37,7 @@ public final class AllocationReport {
             return page.text("Nothing is promised.").toString();
         }
         page.text("%s drawn from today's stock".formatted(Numbers.counted(allocated.promises().size(), "promise")));
-        counts(allocated).forEach((fate, count) -> page.line("%s %s".formatted(count, WORDS.get(fate))));
+        counts(allocated).forEach((fate, count) -> page.line("%s: %s".formatted(count, WORDS.get(fate))));
         table(allocated, page);
         allocated.promises().stream().filter(one -> one.fate() == Fate.BROKEN).forEach(one -> broken(one, page));
         allocated.strained().forEach(lot -> page.gap().text("Holds are more than there is: %s".formatted(lot)));
