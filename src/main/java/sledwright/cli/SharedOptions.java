@@ -84,7 +84,7 @@ final class SharedOptions {
     /** The same of a command whose text is at the same time of another format. */
     Output outputWhereTextIs(Format text, Format... beside) {
         Set<Format> written = Format.commonAnd(beside);
-        if (output != null && !command.commandLine().getParseResult().hasMatchedOption("--format")) {
+        if (output != null && !isFormatNamed()) {
             Output.requireEnding(output, text, written);
         }
         return Output.open(terminal, format, written, Optional.ofNullable(output), colour);
@@ -102,9 +102,13 @@ final class SharedOptions {
 
     /** @throws UsageException when the form or the place of a result is named; as JSON it may be said to be */
     void requireNoResult(String otherwise) {
-        if (output != null || format != Format.TEXT && format != Format.JSON) {
+        if (output != null || isFormatNamed() && format != Format.JSON) {
             throw new UsageException(otherwise);
         }
+    }
+
+    private boolean isFormatNamed() {
+        return command.commandLine().getParseResult().hasMatchedOption("--format");
     }
 
     /** Where the question is asked: at the catalogue that the option names, else at that of the request. */

@@ -88,7 +88,10 @@ class BatchTest {
                 .contains("name one file, not one.yaml and --batch lines.jsonl");
         assertThat(Run.of("quote", "--batch", "gone.jsonl", "--catalog", SHOP).err())
                 .contains("--batch gone.jsonl cannot be read (there is no such file).");
-        assertThat(Run.of("quote", "--batch", "lines.jsonl", "--catalog", SHOP, "--format", "csv").err()).contains("--batch writes JSON to standard output; leave --format and --output out.");
+        for (String format : List.of("csv", "text")) {
+            assertThat(Run.of("quote", "--batch", "lines.jsonl", "--catalog", SHOP, "--format", format).err())
+                    .contains("--batch writes JSON to standard output; leave --format and --output out.");
+        }
     }
 
     @Test
