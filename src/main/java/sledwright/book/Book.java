@@ -18,6 +18,7 @@ import sledwright.desk.Terms;
 import sledwright.desk.view.KeptAs;
 import sledwright.domain.Catalog;
 import sledwright.input.FaultsException;
+import sledwright.request.CustomerName;
 
 /** The quotes of a shop and what became of them. Threads may share one. */
 public final class Book implements AutoCloseable {
@@ -53,7 +54,7 @@ public final class Book implements AutoCloseable {
 
     /** Keeps an answer as a new quote like another; what was noted of a customer is said of nobody else. */
     public SavedQuote copy(SavedQuote from, Answered answered, Papers papers, String customer, Signature by) {
-        String note = from.customer().equals(customer.strip()) ? from.note() : "";
+        String note = from.customer().equals(CustomerName.of(customer)) ? from.note() : "";
         return saving.save(answered, papers, customer, note, "like " + from.number(), by);
     }
 
@@ -70,8 +71,7 @@ public final class Book implements AutoCloseable {
     SavedQuote revise(SavedQuote from, NewVersion fresh, Signature by) {
         return database.write(sql -> {
             SavedQuote now = locked(sql, from.number(), by);
-            next(now, QuoteStep.REVISE);
-            Quotes.requireInTime(sql, now.number(), QuoteStep.REVISE.label(), by);
+            next(sql, now, QuoteStep.REVISE, by);
             if (now.offered().version() != from.offered().version()) {
                 throw new BookRefusal(Kind.STEP, "%s was revised by somebody else meanwhile; version %s is the last now"
                         .formatted(now.number(), now.offered().version()));
@@ -85,12 +85,13 @@ public final class Book implements AutoCloseable {
     }
 
     /**
-     * Takes a quote one step further. Where it is accepted, or sent while its parts are held, its parts are kept for it alone.
+     * Takes a quote one step further. Where it is accepted, or sent while its parts are held, its parts are kept for it alone: what is
+     * held for it as it stands until the day that was said, otherwise until its own last day.
      *
      * @param choice  which of its options it is about from now on; empty: the same as before
      * @param hold    whether its parts are to be held where it is sent
      * @param catalog what the shop has today, read before; nothing is read while others wait
-     * @param reason  why; may be empty
+     * @param reason  why; where empty, what was said before stays, but of what is lost
      * @throws BookRefusal when it does not take that step, or someone was first to take its parts
      */
     SavedQuote step(QuoteNumber number, QuoteStep step, Optional<Integer> choice, boolean hold, Optional<Catalog> catalog, String reason,
@@ -98,11 +99,7 @@ public final class Book implements AutoCloseable {
         return database.write(sql -> stepped(sql, number, step, choice, hold, catalog, reason, by));
     }
 
-    /**
-     * Notes that a customer does not take a quote, and what all its machines would have been taken for.
-     *
-     * @param reason why; may be empty
-     */
+    /** Notes that a customer does not take a quote, and what all its machines would have been taken for. */
     public SavedQuote decline(QuoteNumber number, BigDecimal wouldPay, String reason, Signature by) {
         return database.write(sql -> {
             SavedQuote declined = stepped(sql, number, QuoteStep.DECLINE, Optional.empty(), false, Optional.empty(), reason, by);
@@ -115,23 +112,22 @@ public final class Book implements AutoCloseable {
     private static SavedQuote stepped(Sql sql, QuoteNumber number, QuoteStep step, Optional<Integer> choice, boolean hold,
                                       Optional<Catalog> catalog, String reason, Signature by) throws SQLException {
         SavedQuote now = locked(sql, number, by);
-        QuoteState to = next(now, step);
-        Quotes.requireInTime(sql, number, step.label(), by);
+        QuoteState to = next(sql, now, step, by);
         int chosen = chosen(sql, now, step, choice);
-        if (step == QuoteStep.SEND && now.days().validUntil().isPresent() && now.days().validUntil().get().isBefore(by.today())) {
+        if (step == QuoteStep.SEND && now.days().validUntil().filter(until -> until.isBefore(by.today())).isPresent()) {
             throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it again"
                     .formatted(number, now.days().validUntil().get()));
         }
         keep(sql, now, step, chosen, hold, catalog, by);
-        sql.change("UPDATE quote SET state = ?, chosen = ?, reason = ? WHERE number = ?", to.label(), chosen, reason, number);
+        String why = reason.isEmpty() && to != QuoteState.DECLINED && to != QuoteState.WITHDRAWN ? now.reason() : reason;
+        sql.change("UPDATE quote SET state = ?, chosen = ?, reason = ? WHERE number = ?", to.label(), chosen, why, number);
         if (step == QuoteStep.SEND) {
             sql.change("UPDATE quote_version SET sent_on = ? WHERE number = ? AND version = ?", by.today(), number,
                     now.offered().version());
         }
         String held = step == QuoteStep.SEND && (hold || now.days().heldUntil().isPresent()) ? "held" : "";
-        String option = chosen == now.offered().chosen() ? "" : "option " + chosen;
-        Quotes.note(sql, number, now.offered().version(), step.label(), option + (option.isEmpty() || held.isEmpty() ? "" : ", ") + held,
-                by);
+        String option = chosen == now.offered().chosen() ? "" : "option " + chosen + (held.isEmpty() ? "" : ", ");
+        Quotes.note(sql, number, now.offered().version(), step.label(), option + held, by);
         return known(sql, number, by);
     }
 
@@ -139,9 +135,9 @@ public final class Book implements AutoCloseable {
             throws SQLException {
         switch (step) {
             case SEND -> {
-                if (hold || now.days().heldUntil().isPresent()) {
-                    Optional<LocalDate> last = now.days().validUntil().or(() -> now.days().heldUntil());
-                    take(sql, now, chosen, catalog.orElseThrow(), Optional.of(until(now, last)), by);
+                if (hold || now.days().heldUntil().isPresent() && !Holdings.holds(sql, now, chosen, by.today())) {
+                    LocalDate last = until(now, now.days().validUntil().or(() -> now.days().heldUntil()));
+                    take(sql, now, chosen, catalog.orElseThrow(), Optional.of(last), by);
                 }
             }
             case ACCEPT -> {
@@ -227,10 +223,12 @@ public final class Book implements AutoCloseable {
         return database.read(sql -> Holdings.reserved(sql, by.today(), but));
     }
 
-    private static QuoteState next(SavedQuote now, QuoteStep step) {
-        return step.from(now.state()).orElseThrow(() -> new BookRefusal(Kind.STEP, "%s is %s; %s takes a quote that is %s"
+    private static QuoteState next(Sql sql, SavedQuote now, QuoteStep step, Signature by) throws SQLException {
+        QuoteState to = step.from(now.state()).orElseThrow(() -> new BookRefusal(Kind.STEP, "%s is %s; %s takes a quote that is %s"
                 .formatted(now.number(), now.state().label(), step.label(),
                 step.starts().stream().map(QuoteState::label).collect(Collectors.joining(" or ")))));
+        Quotes.requireInTime(sql, now.number(), step.label(), by);
+        return to;
     }
 
     private static int chosen(Sql sql, SavedQuote now, QuoteStep step, Optional<Integer> choice) throws SQLException {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import sledwright.book.store.Database;
 import sledwright.book.store.Sql;
+import sledwright.request.CustomerName;
 
 /** The customers' links that the book keeps, each until its last day; then nothing is left of it. */
 public final class CustomerLinks {
@@ -53,12 +54,18 @@ public final class CustomerLinks {
 
     /** All of a customer, also those that are over and not gone yet. */
     static List<CustomerLink> of(Sql sql, String customer) throws SQLException {
-        return sql.all(ALL + " WHERE customer = ? ORDER BY made_at, digest", CustomerLinks::read, customer);
+        String name = CustomerName.of(customer);
+        return sql.all(ALL + " ORDER BY made_at, digest", CustomerLinks::read).stream()
+                .filter(link -> CustomerName.of(link.customer()).equals(name)).toList();
     }
 
     /** Ends all of a customer; returns how many there were. */
     static int erase(Sql sql, String customer) throws SQLException {
-        return sql.change("DELETE FROM customer_link WHERE customer = ?", customer);
+        List<CustomerLink> links = of(sql, customer);
+        for (CustomerLink link : links) {
+            sql.change("DELETE FROM customer_link WHERE digest = ?", link.digest());
+        }
+        return links.size();
     }
 
     private static CustomerLink read(ResultSet row) throws SQLException {

@@ -55,9 +55,9 @@ final class Demanding {
             };
         }
 
-        /** What a machine is asked to be paid. */
-        Optional<BigDecimal> each() {
-            return quote.offered().pays().map(price -> price.divide(BigDecimal.valueOf(quote.offered().machines()), price.scale(),
+        /** What a machine is asked to be paid; empty where that was in another currency. */
+        Optional<BigDecimal> each(String currency) {
+            return quote.offered().pays().filter(price -> quote.offered().currency().equals(currency)).map(price -> price.divide(BigDecimal.valueOf(quote.offered().machines()), price.scale(),
                     RoundingMode.HALF_UP));
         }
     }
@@ -74,8 +74,8 @@ final class Demanding {
         }
 
         /** What a machine of it was offered for; of an order's lines that is not known. */
-        Optional<BigDecimal> each() {
-            return alone ? row.each() : Optional.empty();
+        Optional<BigDecimal> each(String currency) {
+            return alone ? row.each(currency) : Optional.empty();
         }
     }
 
@@ -118,12 +118,16 @@ final class Demanding {
         alike.values().stream().sorted(Comparator.comparingInt((List<Wanted> some) -> some.size()).reversed()).forEach(some -> {
             AskedClass made = asked(some, names);
             classes.add(made);
-            some.stream().filter(Wanted::alone).forEach(one -> accepted.put(one.row().quote().number(), made.accepted()));
+            some.stream().filter(one -> one.each(currency()).isPresent()).forEach(one -> accepted.put(one.row().quote().number(), made.accepted()));
         });
         List<Lost> lost = rows.stream().filter(row -> row.course() == Course.LOST)
                 .map(row -> lost(row, accepted.getOrDefault(row.quote().number(), Optional.empty())))
                 .sorted(Comparator.comparing(one -> one.quote().number())).toList();
-        return new PastDemand(classes, lost, unread, first(today, months), today, months, shop.currency().getCurrencyCode());
+        return new PastDemand(classes, lost, unread, first(today, months), today, months, currency());
+    }
+
+    private String currency() {
+        return shop.currency().getCurrencyCode();
     }
 
     /** What is asked for, line by line of an order; none: it cannot be read. */
@@ -155,7 +159,7 @@ final class Demanding {
                 byMonth(rows.stream().filter(row -> row.quote().offered().price().isEmpty()).toList())),
                 (int) offered.stream().filter(row -> row.course() == Course.LOST).count(),
                 (int) offered.stream().filter(row -> row.course() == Course.OPEN).count(),
-                middle(wanted.stream().filter(one -> one.row().course() == Course.BOUGHT).flatMap(one -> one.each().stream()).sorted()
+                middle(wanted.stream().filter(one -> one.row().course() == Course.BOUGHT).flatMap(one -> one.each(currency()).stream()).sorted()
                 .toList()));
     }
 

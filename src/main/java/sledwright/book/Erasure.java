@@ -7,6 +7,7 @@ import java.util.Optional;
 import sledwright.book.BookRefusal.Kind;
 import sledwright.book.store.Sql;
 import sledwright.request.Addressee;
+import sledwright.request.CustomerName;
 
 /** Takes a customer out of the book: name, notes, reasons, requests, documents and links go; prices, figures, parts and days stay. */
 final class Erasure {
@@ -24,7 +25,9 @@ final class Erasure {
                     .formatted(bound.get().number(), bound.get().state().label()));
         }
         int links = CustomerLinks.erase(sql, customer);
-        sql.change("UPDATE customer SET name = 'erased ' || id, erased = 1 WHERE name = ?", customer);
+        for (String name : names(sql, customer)) {
+            sql.change("UPDATE customer SET name = 'erased ' || id, erased = 1 WHERE name = ?", name);
+        }
         for (SavedQuote quote : quotes) {
             sql.change("UPDATE quote SET note = '', reason = '', words = '' WHERE number = ?", quote.number());
             eraseRequests(sql, quote);
@@ -72,13 +75,19 @@ final class Erasure {
     /** All quotes of a customer who is named in full. */
     static List<SavedQuote> quotes(Sql sql, String customer, Signature by) throws SQLException {
         requireKnown(sql, customer);
-        return Quotes.find(sql, BookSearch.everything(), by.today()).stream().filter(quote -> quote.customer().equals(customer)).toList();
+        return Quotes.find(sql, BookSearch.everything(), by.today()).stream()
+                .filter(quote -> CustomerName.of(quote.customer()).equals(CustomerName.of(customer))).toList();
+    }
+
+    /** Versions before kept one name in several spellings that look the same. */
+    private static List<String> names(Sql sql, String customer) throws SQLException {
+        return sql.all("SELECT name FROM customer", row -> row.getString(1)).stream()
+                .filter(name -> CustomerName.of(name).equals(CustomerName.of(customer))).toList();
     }
 
     /** Whoever has a link alone is known as well. */
     private static void requireKnown(Sql sql, String customer) throws SQLException {
-        if (sql.first("SELECT id FROM customer WHERE name = ?", row -> row.getLong(1), customer).isEmpty()
-                && CustomerLinks.of(sql, customer).isEmpty()) {
+        if (names(sql, customer).isEmpty() && CustomerLinks.of(sql, customer).isEmpty()) {
             throw new BookRefusal(Kind.UNKNOWN, "there is no customer %s in the book; name one in full".formatted(customer));
         }
     }

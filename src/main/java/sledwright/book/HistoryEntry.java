@@ -17,7 +17,7 @@ import java.time.ZonedDateTime;
 public record HistoryEntry(long entry, String at, String who, QuoteNumber number, int version, String step, String detail) {
 
     /** The day on which it was done. Where a day was said, the moment is the first of that day; otherwise it is told in the shop's time. */
-    LocalDate day() {
+    public LocalDate day() {
         ZonedDateTime told = Instant.parse(at).atZone(ZoneOffset.UTC);
         return told.toLocalTime().equals(LocalTime.MIDNIGHT) ? told.toLocalDate()
                 : told.withZoneSameInstant(ZoneId.systemDefault()).toLocalDate();

@@ -18,7 +18,7 @@ import sledwright.request.SupplyTable;
  * @param from     the first day
  * @param until    the last day
  * @param months   how many
- * @param currency of all amounts
+ * @param currency of all amounts but those of a lost quote, which has its own
  */
 public record PastDemand(List<AskedClass> classes, List<Lost> lost, List<QuoteNumber> unread, LocalDate from, LocalDate until, int months,
                      String currency) {
@@ -89,6 +89,11 @@ public record PastDemand(List<AskedClass> classes, List<Lost> lost, List<QuoteNu
      */
     public record Lost(SavedQuote quote, String reason, Optional<BigDecimal> price, Optional<BigDecimal> wouldPay,
                        Optional<BigDecimal> others) {
+
+        /** Of all its amounts. */
+        public String currency() {
+            return quote.offered().currency();
+        }
 
         /** By how much it was too dear, so far as the customer said; empty: not known. */
         public Optional<BigDecimal> tooDear() {

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import sledwright.book.store.Sql;
 import sledwright.domain.Discount;
+import sledwright.request.CustomerName;
 
 /** Quotes as rows. */
 final class Quotes {
@@ -144,10 +145,10 @@ final class Quotes {
             values.add(day);
         });
         String condition = where.isEmpty() ? "" : " WHERE " + String.join(" AND ", where);
-        String customer = search.customer().map(name -> name.toLowerCase(Locale.ROOT)).orElse("");
+        String customer = search.customer().map(name -> CustomerName.of(name).toLowerCase(Locale.ROOT)).orElse("");
         // Case is folded here: a database folds the letters of its own locale, or those of ASCII alone.
         return sql.all(SELECT + condition, row -> read(row, today), values.toArray()).stream()
-                .filter(quote -> quote.customer().toLowerCase(Locale.ROOT).contains(customer))
+                .filter(quote -> CustomerName.of(quote.customer()).toLowerCase(Locale.ROOT).contains(customer))
                 .sorted(Comparator.comparing(SavedQuote::number)).toList();
     }
 

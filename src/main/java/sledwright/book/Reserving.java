@@ -91,11 +91,13 @@ public final class Reserving {
         if (price.isEmpty()) {
             return "With what is left, its request cannot be met.";
         }
+        String currency = found.answer().answer().shop().currency().getCurrencyCode();
         BigDecimal more = price.get().subtract(quote.offered().pays().orElse(BigDecimal.ZERO));
-        String change = more.signum() == 0 ? "as much as before" : "%s %s".formatted(more.abs(), more.signum() > 0 ? "more" : "less");
+        String change = !currency.equals(quote.offered().currency())
+                ? "%s %s before".formatted(quote.offered().pays().map(Object::toString).orElse("none"), quote.offered().currency())
+                : more.signum() == 0 ? "as much as before" : "%s %s".formatted(more.abs(), more.signum() > 0 ? "more" : "less");
         String list = found.answer().answer().price().filter(total -> total.compareTo(price.get()) != 0)
                 .map(" (%s by the list)"::formatted).orElse("");
-        return "It costs %s %s now%s, %s; revise it to offer that.".formatted(price.get(),
-                found.answer().answer().shop().currency().getCurrencyCode(), list, change);
+        return "It costs %s %s now%s, %s; revise it to offer that.".formatted(price.get(), currency, list, change);
     }
 }

@@ -42,8 +42,8 @@ public final class Review {
     private final Database database;
     private final Signature by;
     private final Terms terms;
-    private final Catalog offered;
-    private final Search search;
+    private final Catalog shop;
+    private final Stock offered;
     private final String run;
     private final Map<List<Object>, Best> bests = new ConcurrentHashMap<>();
     private long told = System.nanoTime();
@@ -53,10 +53,22 @@ public final class Review {
         this.database = database;
         this.by = by;
         this.terms = terms;
-        Reserved reserved = database.read(sql -> Holdings.reserved(sql, by.today(), Optional.empty()));
-        offered = reserved.less(CatalogReader.read(catalog).withToday(by.today()));
-        search = new Search(offered);
+        shop = CatalogReader.read(catalog).withToday(by.today());
+        offered = stock(database.read(sql -> Holdings.reserved(sql, by.today(), Optional.empty())));
         run = by.today() + " " + CatalogDigest.of(catalog);
+    }
+
+    /** What there is to answer from. */
+    private record Stock(Catalog offered, Search search) {
+
+        int left(NewVersion.Taken pick) {
+            return offered.lots(pick.sku()).stream().filter(lot -> lot.lot().equals(pick.lot())).mapToInt(Lot::available).sum();
+        }
+    }
+
+    private Stock stock(Reserved reserved) {
+        Catalog less = reserved.less(shop);
+        return new Stock(less, new Search(less));
     }
 
     /** @param again whether what was worked out today is forgotten first */
@@ -109,26 +121,42 @@ public final class Review {
         terms.listener().accept(new Progress.Doing("%s of %s quotes".formatted(progress.done(), progress.all())));
     }
 
-    /** All that is needed of a quote at once; nothing is searched meanwhile. */
-    private record Subject(SavedQuote quote, Asked asked, List<NewVersion.Taken> picks, boolean held, long price) {
+    /**
+     * All that is needed of a quote at once; nothing is searched meanwhile.
+     *
+     * @param others what others keep, where it keeps units for what it no longer is, such as its version before; empty otherwise
+     */
+    private record Subject(SavedQuote quote, Asked asked, List<NewVersion.Taken> picks, boolean held, Optional<Reserved> others,
+                           long price) {
     }
 
     private ReviewRows.Row row(QuoteNumber number) {
         Subject subject = database.read(sql -> {
             SavedQuote quote = Quotes.find(sql, number, by.today()).orElseThrow();
+            boolean keeps = quote.days().heldUntil().isPresent();
+            boolean held = keeps && Holdings.holds(sql, quote, quote.offered().chosen(), by.today());
+            Optional<Reserved> others = keeps && !held ? Optional.of(Holdings.reserved(sql, by.today(), Optional.of(number)))
+                    : Optional.empty();
             return new Subject(quote, Quotes.asked(sql, number, quote.offered().version()).orElseThrow(),
-                    Holdings.picks(sql, quote, quote.offered().chosen()),
-                    quote.days().heldUntil().isPresent() && Holdings.holds(sql, quote, quote.offered().chosen(), by.today()),
+                    Holdings.picks(sql, quote, quote.offered().chosen()), held, others,
                     Quotes.price(sql, number, quote.offered().version(), 1).orElse(-1L));
         });
         int version = subject.quote().offered().version();
         if (subject.held()) {
             return new ReviewRows.Row(number, version, Reviewed.Outcome.HELD, Optional.empty(), "");
         }
-        String gone = subject.picks().stream().filter(pick -> left(pick) < pick.units()).map(pick -> "%s of lot %s: %s wanted, %s left"
-                .formatted(pick.sku(), pick.lot(), pick.units(), left(pick))).collect(Collectors.joining("\n"));
+        // What it keeps itself is not gone.
+        Stock stock = subject.others().map(this::stock).orElse(offered);
+        String gone = subject.picks().stream().filter(pick -> stock.left(pick) < pick.units())
+                .map(pick -> "%s of lot %s: %s wanted, %s left".formatted(pick.sku(), pick.lot(), pick.units(), stock.left(pick)))
+                .collect(Collectors.joining("\n"));
+        if (!subject.quote().offered().currency().equals(shop.currency().getCurrencyCode())) {
+            return new ReviewRows.Row(number, version, Reviewed.Outcome.UNREADABLE, Optional.empty(), gone);
+        }
         try {
-            Best best = best(subject.asked());
+            // Customers who asked the same are answered the same.
+            Best best = stock == offered ? bests.computeIfAbsent(List.of(ByteBuffer.wrap(subject.asked().request()),
+                    subject.asked().sets()), same -> best(subject.asked(), offered)) : best(subject.asked(), stock);
             if (!best.known() || best.price().isEmpty()) {
                 Reviewed.Outcome without = best.known() ? Reviewed.Outcome.IMPOSSIBLE : Reviewed.Outcome.UNDECIDED;
                 return new ReviewRows.Row(number, version, without, Optional.empty(), gone);
@@ -151,17 +179,14 @@ public final class Review {
     private record Best(boolean known, Optional<Long> price) {
     }
 
-    /** Customers who asked the same are answered the same. */
-    private Best best(Asked asked) {
-        return bests.computeIfAbsent(List.of(ByteBuffer.wrap(asked.request()), asked.sets()), same -> {
-            Job job = asked.job("request", offered);
-            Deadline deadline = Deadline.in(terms.time()).or(terms.cancelled());
-            if (job instanceof Job.Order order) {
-                return whole(new OrderPlanner(offered, search, terms.seed()).plan(order.order(), deadline, progress -> { }));
-            }
-            Findings found = search.run(best(((Job.Quote) job).request()), deadline);
-            return new Best(found.status() != Status.BEST_FOUND, found.ranked().stream().findFirst().map(best -> best.price().total()));
-        });
+    private Best best(Asked asked, Stock stock) {
+        Job job = asked.job("request", stock.offered());
+        Deadline deadline = Deadline.in(terms.time()).or(terms.cancelled());
+        if (job instanceof Job.Order order) {
+            return whole(new OrderPlanner(stock.offered(), stock.search(), terms.seed()).plan(order.order(), deadline, progress -> { }));
+        }
+        Findings found = stock.search().run(best(((Job.Quote) job).request()), deadline);
+        return new Best(found.status() != Status.BEST_FOUND, found.ranked().stream().findFirst().map(best -> best.price().total()));
     }
 
     private static Request best(Request asked) {
@@ -172,10 +197,6 @@ public final class Review {
     private static Best whole(OrderOutcome outcome) {
         boolean whole = outcome.missing() == 0;
         return new Best(whole || outcome.shortages().most(), whole ? Optional.of(outcome.price().total()) : Optional.empty());
-    }
-
-    private int left(NewVersion.Taken pick) {
-        return offered.lots(pick.sku()).stream().filter(lot -> lot.lot().equals(pick.lot())).mapToInt(Lot::available).sum();
     }
 
     private List<Reviewed> all() {

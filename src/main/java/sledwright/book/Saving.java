@@ -7,6 +7,7 @@ import sledwright.book.BookRefusal.Kind;
 import sledwright.book.store.Database;
 import sledwright.book.store.Sql;
 import sledwright.desk.view.KeptAs;
+import sledwright.request.CustomerName;
 
 /**
  * Puts new quotes into the book. Their papers bear their number, which is known only to whoever is next: so they are made for the number
@@ -61,9 +62,10 @@ final class Saving {
     }
 
     private static String named(String customer) {
-        if (customer.isBlank()) {
+        String name = CustomerName.of(customer);
+        if (name.isEmpty()) {
             throw new BookRefusal(Kind.VALUE, "the customer has no name");
         }
-        return customer.strip();
+        return name;
     }
 }

@@ -42,14 +42,14 @@ public record Addressee(byte[] request, List<String> sets) {
 
     /** Whether the first of these lines is that customer. */
     public static boolean isFirst(List<String> lines, String customer) {
-        return !lines.isEmpty() && lines.get(0).strip().equalsIgnoreCase(customer.strip());
+        return !lines.isEmpty() && CustomerName.of(lines.get(0)).equalsIgnoreCase(CustomerName.of(customer));
     }
 
     /** Whether it names that customer, be it only where something else was said beside it. */
     public boolean names(String customer) {
-        String text = (new String(request, StandardCharsets.UTF_8) + String.join("\n", sets)).toLowerCase(Locale.ROOT);
+        String text = CustomerName.of(new String(request, StandardCharsets.UTF_8) + String.join("\n", sets)).toLowerCase(Locale.ROOT);
         // Of many requests few hold the letters, or ones that may stand for them.
-        return (text.contains(customer.strip().toLowerCase(Locale.ROOT)) || text.contains("\\"))
+        return (text.contains(CustomerName.of(customer).toLowerCase(Locale.ROOT)) || text.contains("\\"))
                 && (isFirst(lines(), customer) || isFirst(new Addressee(request, List.of()).lines(), customer));
     }
 

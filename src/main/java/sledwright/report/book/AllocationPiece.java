@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import sledwright.book.Allocated;
 import sledwright.book.Allocated.Drawn;
 import sledwright.book.Allocated.Fate;
+import sledwright.book.SavedQuote;
 import sledwright.domain.Catalog;
 import sledwright.planner.allot.LotName;
 import sledwright.report.page.Pages;
@@ -48,21 +49,27 @@ public final class AllocationPiece {
                 "whole", allocated.isWhole(),
                 "counts", AllocationReport.counts(allocated).entrySet().stream().map(one -> new Count(words.figure(one.getValue()),
                 AllocationReport.words(one.getKey()))).toList(),
-                "rows", moved.stream().map(one -> row(one, words)).toList(),
+                "rows", moved.stream().map(one -> row(one, shop, words)).toList(),
                 "broken", moved.stream().filter(one -> one.fate() == Fate.BROKEN).map(one -> new Broken(one.quote().number().toString(),
                 one.quote().customer(), one.lacks(), one.ways())).toList(),
                 "strained", allocated.strained().stream().map(Object::toString).toList(),
                 "quality", AllocationReport.quality(allocated.quality())));
     }
 
-    private static Row row(Drawn one, Wording words) {
+    private static Row row(Drawn one, Catalog shop, Wording words) {
         return new Row(one.quote().number().toString(), one.quote().customer(), one.fate().label(),
-                new Sums(money(one.quote().offered().pays(), words), money(one.cost(), words)),
+                new Sums(told(one.quote(), shop, words), money(one.cost(), words)),
                 new Lots(units(one.lots().fresh()), units(one.lots().given())));
     }
 
     private static List<String> units(Map<LotName, Integer> units) {
         return new TreeMap<>(units).entrySet().stream().map(lot -> "%s %s".formatted(lot.getValue(), lot.getKey())).toList();
+    }
+
+    private static String told(SavedQuote quote, Catalog shop, Wording words) {
+        String currency = shop.currency().getCurrencyCode();
+        return quote.offered().currency().equals(currency) ? money(quote.offered().pays(), words)
+                : AllocationReport.told(quote, currency);
     }
 
     private static String money(Optional<BigDecimal> amount, Wording words) {

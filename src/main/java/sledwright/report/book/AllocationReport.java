@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import sledwright.book.Allocated;
 import sledwright.book.Allocated.Drawn;
 import sledwright.book.Allocated.Fate;
+import sledwright.book.SavedQuote;
 import sledwright.planner.allot.LotName;
 import sledwright.report.text.Csv;
 import sledwright.report.text.Page;
@@ -53,11 +54,17 @@ public final class AllocationReport {
                 .column("gives back", Fit.FLEXIBLE);
         allocated.promises().stream().filter(one -> one.fate() != Fate.SAME && one.fate() != Fate.PICKED).forEach(one ->
                 table.row(one.quote().number(), one.quote().customer(), one.fate().label(),
-                one.quote().offered().pays().map(Object::toString).orElse("none"), one.cost().map(Object::toString).orElse("none"),
-                one.quote().offered().currency(), units(one.lots().fresh(), ", "), units(one.lots().given(), ", ")));
+                told(one.quote(), allocated.quality().currency()), one.cost().map(Object::toString).orElse("none"),
+                allocated.quality().currency(), units(one.lots().fresh(), ", "), units(one.lots().given(), ", ")));
         if (allocated.promises().stream().anyMatch(one -> one.fate() != Fate.SAME && one.fate() != Fate.PICKED)) {
             page.gap().table(table);
         }
+    }
+
+    /** What the customer was told; in another currency than today's, with its name. */
+    static String told(SavedQuote quote, String currency) {
+        return quote.offered().pays().map(amount -> quote.offered().currency().equals(currency) ? amount.toString()
+                : "%s %s".formatted(amount, quote.offered().currency())).orElse("none");
     }
 
     private static String units(Map<LotName, Integer> units, String between) {

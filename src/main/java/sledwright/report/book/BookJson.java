@@ -54,11 +54,11 @@ public record BookJson(List<Quote> quotes) {
     }
 
     /** What was done to a quote. */
-    public record Entry(long entry, String at, String by, int version, String step, String detail) {
+    public record Entry(long entry, String at, String day, String by, int version, String step, String detail) {
 
         private static List<Entry> all(List<HistoryEntry> entries) {
-            return entries.stream()
-                    .map(one -> new Entry(one.entry(), one.at(), one.who(), one.version(), one.step(), one.detail())).toList();
+            return entries.stream().map(one -> new Entry(one.entry(), one.at(), one.day().toString(), one.who(), one.version(), one.step(),
+                    one.detail())).toList();
         }
     }
 

@@ -41,7 +41,7 @@ public final class BookText {
         }
         TextTable table = new TextTable().column("day", Fit.LEFT).column("version", Fit.RIGHT).column("step", Fit.LEFT)
                 .column("by", Fit.LEFT).column("", Fit.FLEXIBLE);
-        entries.forEach(entry -> table.row(entry.at().substring(0, entry.at().indexOf('T')), entry.version(), entry.step(), entry.who(),
+        entries.forEach(entry -> table.row(entry.day(), entry.version(), entry.step(), entry.who(),
                 entry.detail()));
         return page.gap().table(table).toString();
     }

@@ -104,7 +104,7 @@ public final class DemandYaml {
                         .formatted(Math.round(HUNDRED * asked.winRate().getAsDouble()))));
         if (!asked.isPlanned()) {
             add(sum(asked.months().bought()) == 0 ? "  # no class, for nobody has bought it"
-                    : "  # no class, for what one of them costs is not known: they were bought in orders");
+                    : "  # no class, for what one of them costs is not known: they were bought in orders or in another currency");
             return;
         }
         Request request = asked.request();

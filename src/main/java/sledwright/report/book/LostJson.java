@@ -14,12 +14,12 @@ public record LostJson(String from, String until, String currency, List<Reason> 
     }
 
     /** One quote. */
-    public record Quote(String number, String customer, String state, String reason, @JsonUnwrapped Amounts amounts) {
+    public record Quote(String number, String customer, String state, String reason, @JsonUnwrapped Amounts amounts, String currency) {
 
         private static Quote of(PastDemand.Lost one) {
             return new Quote(one.quote().number().toString(), one.quote().customer(), one.quote().state().label(), one.reason(),
                     new Amounts(one.quote().offered().price().orElse(null), one.price().orElse(null), one.wouldPay().orElse(null),
-                    one.tooDear().orElse(null), one.aboveOthers().orElse(null)));
+                    one.tooDear().orElse(null), one.aboveOthers().orElse(null)), one.currency());
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sledwright.book.PastDemand;
 import sledwright.book.PastDemand.Lost;
 import sledwright.report.text.Csv;
@@ -46,16 +47,17 @@ public final class LostReport {
     static List<Reason> reasons(PastDemand demand) {
         Map<String, List<Lost>> byReason = demand.lost().stream().collect(Collectors.groupingBy(one ->
                 reason(one).toLowerCase(Locale.ROOT), TreeMap::new, Collectors.toList()));
-        return byReason.values().stream().map(some -> new Reason(reason(some.get(0)), some.size(), middle(some, Lost::tooDear),
-                middle(some, Lost::aboveOthers))).sorted(Comparator.comparingInt(Reason::quotes).reversed()).toList();
+        return byReason.values().stream().map(some -> new Reason(reason(some.get(0)), some.size(), middle(demand, some, Lost::tooDear),
+                middle(demand, some, Lost::aboveOthers))).sorted(Comparator.comparingInt(Reason::quotes).reversed()).toList();
     }
 
     private static String reason(Lost one) {
         return one.reason().isEmpty() ? NOT_SAID : one.reason();
     }
 
-    private static Optional<BigDecimal> middle(List<Lost> some, Function<Lost, Optional<BigDecimal>> figure) {
-        List<BigDecimal> known = some.stream().flatMap(one -> figure.apply(one).stream()).sorted().toList();
+    private static Optional<BigDecimal> middle(PastDemand demand, List<Lost> some, Function<Lost, Optional<BigDecimal>> figure) {
+        List<BigDecimal> known = some.stream().filter(one -> one.currency().equals(demand.currency()))
+                .flatMap(one -> figure.apply(one).stream()).sorted().toList();
         return known.isEmpty() ? Optional.empty() : Optional.of(known.get(known.size() / 2));
     }
 
@@ -72,7 +74,8 @@ public final class LostReport {
                 .column("reason", Fit.FLEXIBLE).column("price", Fit.RIGHT).column("would pay", Fit.RIGHT).column(TOO_DEAR, Fit.RIGHT)
                 .column(ABOVE, Fit.RIGHT);
         demand.lost().forEach(one -> quotes.row(one.quote().number(), one.quote().customer(), one.quote().state().label(), reason(one),
-                words(one.price()), words(one.wouldPay()), words(one.tooDear()), words(one.aboveOthers())));
+                words(one.price(), one, demand), words(one.wouldPay(), one, demand), words(one.tooDear(), one, demand),
+                words(one.aboveOthers())));
         return page.gap().table(reasons).gap().table(quotes).gap()
                 .text("Amounts are %s, of a reason those in the middle. too dear by: what the customer would have paid is known from"
                         .formatted(demand.currency())
@@ -84,11 +87,16 @@ public final class LostReport {
         return amount.map(BigDecimal::toPlainString).orElse("");
     }
 
+    /** Amounts of a quote that was made in another currency name it. */
+    private static String words(Optional<BigDecimal> amount, Lost of, PastDemand demand) {
+        return words(amount) + (amount.isEmpty() || of.currency().equals(demand.currency()) ? "" : " " + of.currency());
+    }
+
     public static String csv(PastDemand demand) {
         return Csv.write(List.of("number", "customer", "state", "reason", "price", "would_pay", "too_dear", "above_others", "currency",
                 "asked_price"), demand.lost().stream().map(one -> {
             List<Object> row = new ArrayList<>(row(one, one.quote().offered().price()));
-            row.add(demand.currency());
+            row.add(one.currency());
             row.add(Csv.cell(one.price()));
             return row;
         }).toList());
@@ -108,8 +116,8 @@ public final class LostReport {
                 Csv.cell(one.aboveOthers()))).toList());
         WorkbookSheet quotes = new WorkbookSheet("Quotes", List.of(Column.of("number"), Column.of("customer"), Column.of("state"),
                 Column.of("reason"), Column.amounts("price", digits), Column.amounts("would pay", digits),
-                Column.amounts(TOO_DEAR, digits), Column.amounts(ABOVE, digits)), demand.lost().stream()
-                .map(one -> row(one, one.price())).toList());
+                Column.amounts(TOO_DEAR, digits), Column.amounts(ABOVE, digits), Column.of("currency")), demand.lost().stream()
+                .map(one -> Stream.concat(row(one, one.price()).stream(), Stream.of((Object) one.currency())).toList()).toList());
         return Workbooks.of("Lost quotes", demand.until(), List.of(reasons, quotes));
     }
 }

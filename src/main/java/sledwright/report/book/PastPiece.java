@@ -90,7 +90,7 @@ public final class PastPiece {
 
     private Row row(Lost one) {
         return new Row(one.quote().number().toString(), one.quote().customer(), one.quote().state().label(), one.reason(),
-                new Sums(money(one.price()), money(one.wouldPay()), money(one.tooDear()), money(one.aboveOthers())));
+                new Sums(money(one.price(), one), money(one.wouldPay(), one), money(one.tooDear(), one), money(one.aboveOthers())));
     }
 
     private List<Alike> classes() {
@@ -109,6 +109,11 @@ public final class PastPiece {
 
     private String some(int count) {
         return count == 0 ? "" : words.figure(count);
+    }
+
+    private String money(Optional<BigDecimal> amount, Lost of) {
+        return of.currency().equals(demand.currency()) ? money(amount)
+                : amount.map(known -> "%s %s".formatted(known.toPlainString(), of.currency())).orElse("");
     }
 
     private String money(Optional<BigDecimal> amount) {
