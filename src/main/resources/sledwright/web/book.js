@@ -7,6 +7,8 @@ const $$ = (selector, within = document) => Array.from(within.querySelectorAll(s
 const said = $('#said');
 let quotes = [];
 let shown = null;
+/** The version that is looked at, which is what a step is about. */
+let last = 0;
 let timer = 0;
 let asked = 0;
 
@@ -65,8 +67,11 @@ async function look(number, version) {
   const quote = reply.ok ? await reply.json() : await refusal(reply);
   if (mine !== chosen) { return; }
   if (!reply.ok) { wrong(quote); return; }
+  // What was typed is about the quote that it was typed beside.
+  if (shown !== number) { $('#more').reset(); $('#set').reset(); }
   shown = number;
   forget();
+  last = quote.version;
   $('#none').hidden = true;
   $('#quote').hidden = false;
   $('#price').textContent = pays(quote);
@@ -78,13 +83,14 @@ async function look(number, version) {
   $$('[data-step]').forEach(button => { button.hidden = !button.dataset.from.split(' ').includes(quote.state) || button.dataset.step === 'release' && !quote.held_until; });
   $('#hold').closest('label').hidden = quote.state !== 'draft';
   $('#hold-until').closest('label').hidden = !['draft', 'sent'].includes(quote.state);
+  $('#would-pay').closest('label').hidden = $('[data-step=decline]').hidden;
   const revisable = ['draft', 'sent', 'expired'].includes(quote.state);
   $('[data-again=revise]').hidden = !revisable;
   $('#version').replaceChildren(...Array.from({ length: quote.version }, (none, at) => made('option', String(at + 1))));
   $('#version').value = String(version || quote.version);
   $('#history tbody').replaceChildren(...quote.history.map(entry => {
     const row = document.createElement('tr');
-    const cells = [['th', entry.at.slice(0, 10), 'Day'], ['td', entry.step, 'Step'], ['td', entry.by, 'By'], ['td', String(entry.version), 'Version'], ['td', entry.detail, 'How']];
+    const cells = [['th', entry.day, 'Day'], ['td', entry.step, 'Step'], ['td', entry.by, 'By'], ['td', String(entry.version), 'Version'], ['td', entry.detail, 'How']];
     row.append(...cells.map(([tag, text, label]) => {
       const cell = made(tag, text, label === 'Version' ? 'n' : '');
       cell.dataset.label = label;
@@ -140,7 +146,7 @@ async function step(name, query) {
   $('#fault').textContent = '';
   $('#answer').setAttribute('aria-busy', 'true');
   try {
-    const reply = await change(`/api/book/${shown}/${name}?${new URLSearchParams(query)}`);
+    const reply = await change(`/api/book/${shown}/${name}?${new URLSearchParams([...query, ['version', last]])}`);
     if (!reply.ok) {
       $('#fault').textContent = await refusal(reply);
       if (reply.status === 409) { await Promise.all([look(shown).catch(() => {}), find()]); }
@@ -198,7 +204,8 @@ document.addEventListener('click', event => {
   if (button.dataset.step === 'send' && $('#hold').checked) { query.push(['hold', 'true']); }
   if (button.dataset.step === 'hold' && $('#hold-until').value !== '') { query.push(['until', $('#hold-until').value]); }
   if ($('#reason').value.trim() !== '' && !['hold', 'release'].includes(button.dataset.step)) { query.push(['reason', $('#reason').value.trim()]); }
-  act(button.dataset.step, query).then(done => { if (done) { $('#reason').value = ''; } });
+  if (button.dataset.step === 'decline' && $('#would-pay').value.trim() !== '') { query.push(['would-pay', $('#would-pay').value.trim()]); }
+  act(button.dataset.step, query).then(done => { if (done) { $('#more').reset(); } });
 });
 $('#more').addEventListener('submit', event => event.preventDefault());
 $('#set').addEventListener('submit', event => {

@@ -1,5 +1,6 @@
 package sledwright.web.api;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -11,6 +12,7 @@ import sledwright.book.Answering;
 import sledwright.book.AskingAgain;
 import sledwright.book.Asked;
 import sledwright.book.Book;
+import sledwright.book.BookRefusal;
 import sledwright.book.BookSearch;
 import sledwright.book.QuoteNumber;
 import sledwright.book.QuoteState;
@@ -121,14 +123,40 @@ final class BookDesk {
         Book book = shop.shelf().book();
         Signature by = signature(options, who);
         Reserving reserving = new Reserving(book, Optional.of(shop.folder()), terms(options));
+        requireLast(book.find(number, by), options);
         return switch (step) {
             case "hold" -> reserving.hold(number, options.day("until"), by);
             case "release" -> book.release(number, by);
             case "revise" -> revise(book, number, options, by);
             case "copy" -> copy(book, number, options, by);
+            case "decline" -> {
+                Optional<BigDecimal> wouldPay = options.text("would-pay").filter(given -> !given.isBlank()).map(BookDesk::amount);
+                yield wouldPay.isEmpty() ? reserving.step(number, QuoteStep.DECLINE, Optional.empty(), false, false, reason(options), by)
+                        : book.decline(number, wouldPay.get(), reason(options), by);
+            }
             default -> reserving.step(number, QuoteStep.valueOf(step.toUpperCase(java.util.Locale.ROOT)), whole("option", options),
-                    options.flag("hold"), options.flag("stale-prices"), options.text("reason").orElse(""), by);
+                    options.flag("hold"), options.flag("stale-prices"), reason(options), by);
         };
+    }
+
+    /** Whoever looks at a page for long may mean what somebody else has revised since: another machine at another price. */
+    private static void requireLast(SavedQuote quote, QueryOptions options) {
+        int last = quote.offered().version();
+        if (whole("version", options).orElse(last) < last) {
+            throw new BookRefusal(BookRefusal.Kind.STEP, "%s was revised by somebody else meanwhile; version %s is the last now"
+                    .formatted(quote.number(), last));
+        }
+    }
+
+    private static String reason(QueryOptions options) {
+        return options.text("reason").orElse("");
+    }
+
+    private static BigDecimal amount(String given) {
+        if (!given.strip().matches("[0-9]{1,12}(\\.[0-9]{1,4})?")) {
+            throw RefusedException.of(400, "would-pay", given, "must be an amount, such as 1150.00");
+        }
+        return new BigDecimal(given.strip());
     }
 
     private SavedQuote revise(Book book, QuoteNumber number, QueryOptions options, Signature by) {

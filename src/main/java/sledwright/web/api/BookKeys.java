@@ -39,17 +39,24 @@ final class BookKeys {
     static final List<OptionKey> APPLY = with(OptionKey.text("proposal",
             "The draw that was seen, by the header Sledwright-Proposal of its answer. Otherwise stock is drawn now."), TIME, SEED);
 
+    private static final OptionKey VERSION = OptionKey.figure("version", "The version that was seen. Refused where there is a later one.");
+    private static final OptionKey WOULD_PAY = OptionKey.text("would-pay", "What the customer would have paid for all its machines.");
+
     /** Step -> keys. */
     static final Map<String, List<OptionKey>> STEPS = new TreeMap<>(Map.of(
-            "send", with(CHOICE, OptionKey.flag("hold", "Hold its parts until its last day."),
+            "send", step(CHOICE, OptionKey.flag("hold", "Hold its parts until its last day."),
                     OptionKey.flag("stale-prices", "Also with prices that are older than the shop's stale_after_days."), REASON, TIME),
-            "accept", with(CHOICE, REASON, TIME),
-            "decline", with(REASON), "withdraw", with(REASON), "pick", with(REASON), "deliver", with(REASON),
-            "revise", with(SET, TIME),
-            "copy", with(OptionKey.text("customer", "Who asks. Otherwise the customer of the quote."), SET, TIME),
-            "hold", with(OptionKey.text("until", "The last day. Otherwise that of the quote."), TIME), "release", with()));
+            "accept", step(CHOICE, REASON, TIME),
+            "decline", step(REASON, WOULD_PAY), "withdraw", step(REASON), "pick", step(REASON), "deliver", step(REASON),
+            "revise", step(SET, TIME),
+            "copy", step(OptionKey.text("customer", "Who asks. Otherwise the customer of the quote."), SET, TIME),
+            "hold", step(OptionKey.text("until", "The last day. Otherwise that of the quote."), TIME), "release", step()));
 
     private BookKeys() {
+    }
+
+    private static List<OptionKey> step(OptionKey... own) {
+        return Stream.concat(with(own).stream(), Stream.of(VERSION)).toList();
     }
 
     private static List<OptionKey> with(OptionKey... own) {

@@ -107,10 +107,30 @@ class BookPageTest {
         assertThat(post("/api/book/2026-0001/send", "").status()).as("nothing to offer").isEqualTo(409);
     }
 
+    /** Whoever looks at an old version means its options and its price. */
+    @Test
+    void aStepThatNamesAnOlderVersionIsRefused() {
+        String today = "today=2026-11-18";
+        post("/api/book?customer=Orchard&" + today, QUOTE);
+        post("/api/book/2026-0001/revise?set=machines=1&" + today, "");
+        for (String step : new String[] {"send?option=1&", "hold?", "withdraw?", "revise?", "copy?"}) {
+            Wire.Reply stale = post("/api/book/2026-0001/" + step + "version=1&" + today, "");
+            assertThat(stale.status()).as(step).isEqualTo(409);
+            assertThat(stale.body()).contains("2026-0001 was revised by somebody else meanwhile; version 2 is the last now");
+        }
+        assertThat(get("/api/book/2026-0001/history")).contains("\"state\": \"draft\"", "\"version\": 2");
+        assertThat(post("/api/book/2026-0001/send?version=2&" + today, "").body()).contains("\"state\": \"sent\"");
+        for (String wrong : new String[] {"-5", "much", "1,5"}) {
+            assertThat(post("/api/book/2026-0001/decline?would-pay=" + wrong + "&" + today, "").body()).contains("must be an amount, such as 1150.00");
+        }
+        assertThat(post("/api/book/2026-0001/decline?reason=dear&would-pay=100.50&" + today, "").body()).contains("\"state\": \"declined\"");
+        assertThat(get("/api/book/lost?months=1&" + today)).contains("\"would_pay\": 100.50");
+    }
+
     @Test
     void thePageSaysWhatCanBeDone() {
         assertThat(get("/book")).contains("Quotes in the book", "Stands at", "Made from", "Made until", "Choose a quote, or keep one from", "hold its parts when it is sent",
-                "Hold them until", "Answer again with", "as its next version", "as a new quote", "Change it in the form", "for the customer, PDF", "page to send",
+                "Hold them until", "Would have paid", "Answer again with", "as its next version", "as a new quote", "Change it in the form", "for the customer, PDF", "page to send",
                 "for the shop, PDF", "bench sheet, PDF", "What was done with it", "As it was saved", "It was sent to the customer", "The customer takes it", "Its parts were taken from the shelf",
                 "The machines are with the customer", "Hold its parts until its last day", "Give back what it holds", "The customer does not take it", "Withdraw it",
                 "data-from=\"draft sent\"");
@@ -321,6 +341,12 @@ class BookPageTest {
         browser.type("#reason", "by telephone").click("[data-step=send]").until("document.querySelector('#fault').textContent !== ''");
         assertThat(browser.ask("return document.querySelector('#reason').value")).isEqualTo("by telephone");
         browser.click("[data-number='" + year + "-0002']").until("document.querySelector('#paper').textContent.includes('files')").until("document.querySelector('#reopen').hidden");
+        assertThat(browser.ask("return document.querySelector('#reason').value")).as("said of another").isEqualTo("");
+        post("/api/book/" + year + "-0002/revise?set=lines.web.machines=1", "");
+        browser.click("[data-step=send]").until("document.querySelector('#fault').textContent.includes('version 2 is the last now')").until("document.querySelector('#version').value === '2'");
+        browser.click("[data-step=send]").until("document.querySelector('#state').textContent.includes('sent')").type("#would-pay", "10").click("[data-step=decline]")
+                .until("document.querySelector('#state').textContent.includes('declined')").until("document.querySelector('#would-pay').closest('label').hidden");
+        assertThat(get("/api/book/lost?months=1")).contains("\"would_pay\": 10.00");
         assertThat(browser.complaints()).noneMatch(line -> line.contains("Uncaught"));
     }
 }
