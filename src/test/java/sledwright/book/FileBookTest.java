@@ -58,6 +58,41 @@ class FileBookTest extends BookTest {
         }
     }
 
+    /** A server that goes on writing into the old book would number quotes and keep units beside the new one. */
+    @Test
+    void nothingIsWrittenOnceAnotherBookStandsInItsPlace() throws IOException {
+        Path file = place().file().orElseThrow();
+        Path copy = folder.resolve("copy.db");
+        save("Nordmole");
+        book.backup(copy);
+        save("Orchard Surveys");
+        Path aside = Files.createDirectory(folder.resolve("aside"));
+        for (String end : List.of("", "-wal", "-shm")) {
+            Files.move(Path.of(file + end), aside.resolve(file.getFileName() + end));
+        }
+        String moved = "was moved, or another was put in its place, while it was open; end this program and start it again";
+        assertThatThrownBy(() -> save("Nordmole")).isInstanceOf(FaultsException.class).hasMessageContaining(moved);
+        Files.copy(copy, file);
+        assertThatThrownBy(() -> save("Nordmole")).hasMessageContaining(moved);
+        assertThatThrownBy(() -> book.find(BookSearch.everything(), ANNA)).hasMessageContaining(moved);
+        try (Book restored = Book.open(place(), "0.1")) {
+            assertThat(restored.save(NODE, KEPT, "Nordmole", "", ANNA).number()).hasToString("2026-0002");
+        }
+        Files.delete(file);
+        Files.move(aside.resolve(file.getFileName()), file);
+        assertThat(book.find(BookSearch.everything(), ANNA)).hasSize(2);
+    }
+
+    /** On a medium that cannot be written the database cannot put its log beside the book. */
+    @Test
+    void aBookWhoseFolderCannotBeWrittenSaysSo() throws IOException {
+        Path file = folder.resolve("fixed.db");
+        Book.open(BookPlace.of(file), "0.1").close();
+        Files.createDirectory(folder.resolve("fixed.db-wal"));
+        assertThatThrownBy(() -> Book.open(BookPlace.of(file), "0.1")).isInstanceOf(FaultsException.class)
+                .hasMessageContaining("cannot be opened; the disk and the folder of a book must be such that can be written (");
+    }
+
     /** An enclosure stays with the order as long as there is one; the bench is told where each sled goes. */
     @Test
     void whatHousesTheSledsOfAnOrderStaysWithIt() throws IOException {

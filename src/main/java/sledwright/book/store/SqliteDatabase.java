@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.locks.ReentrantLock;
@@ -40,12 +42,30 @@ final class SqliteDatabase implements Database {
     private final ReentrantLock turn = new ReentrantLock(true);
     private final ConcurrentLinkedQueue<WaitingWrite<?>> waiting = new ConcurrentLinkedQueue<>();
     private final Connection writer;
+    private final Optional<Object> opened;
     private final ConcurrentLinkedDeque<Connection> readers = new ConcurrentLinkedDeque<>();
 
     private SqliteDatabase(BookPlace place, SQLiteDataSource source, Connection writer) {
         this.place = place;
         this.source = source;
         this.writer = writer;
+        opened = key();
+    }
+
+    /** By what the system knows the file that stands in the book's place; empty where there is none, or where it has no such thing. */
+    private Optional<Object> key() {
+        try {
+            return Optional.ofNullable(Files.readAttributes(place.file().orElseThrow(), BasicFileAttributes.class).fileKey());
+        } catch (IOException none) {
+            return Optional.empty();
+        }
+    }
+
+    /** What is written after somebody has moved the book, or gone back to a backup, would be in a file that nobody looks at. */
+    private void requireInPlace() {
+        if (!key().equals(opened)) {
+            throw Database.fault(place, "was moved, or another was put in its place, while it was open; end this program and start it again");
+        }
     }
 
     static SqliteDatabase open(BookPlace place) {
@@ -149,6 +169,7 @@ final class SqliteDatabase implements Database {
 
     @Override
     public <T> T read(Work<T> work) {
+        requireInPlace();
         try {
             Connection free = readers.poll();
             Connection reader = free == null ? source.getConnection() : free;
@@ -186,6 +207,7 @@ final class SqliteDatabase implements Database {
     /** Whoever waits is written with whoever has the turn, so that the disk is waited for once; each by itself comes to all or nothing. */
     private void together(List<WaitingWrite<?>> writes) {
         try (Statement marks = writer.createStatement()) {
+            requireInPlace();
             transaction(writer, "BEGIN IMMEDIATE", sql -> {
                 for (WaitingWrite<?> write : writes) {
                     write.run(sql, marks);
@@ -284,6 +306,9 @@ final class SqliteDatabase implements Database {
         }
         if (code == SQLiteErrorCode.SQLITE_BUSY.code) {
             return Database.fault(place, "another process has been writing to it for too long; try again");
+        }
+        if (code == SQLiteErrorCode.SQLITE_CANTOPEN.code || code == SQLiteErrorCode.SQLITE_READONLY.code) {
+            return Database.fault(place, "cannot be opened; the disk and the folder of a book must be such that can be written", failed);
         }
         return Database.fault(place, "the database failed", failed);
     }
