@@ -57,8 +57,8 @@ final class Demanding {
 
         /** What a machine is asked to be paid; empty where that was in another currency. */
         Optional<BigDecimal> each(String currency) {
-            return quote.offered().pays().filter(price -> quote.offered().currency().equals(currency)).map(price -> price.divide(BigDecimal.valueOf(quote.offered().machines()), price.scale(),
-                    RoundingMode.HALF_UP));
+            return quote.offered().pays().filter(price -> quote.offered().currency().equals(currency)).map(price ->
+                    price.divide(BigDecimal.valueOf(quote.offered().machines()), price.scale(), RoundingMode.HALF_UP));
         }
     }
 
@@ -118,7 +118,8 @@ final class Demanding {
         alike.values().stream().sorted(Comparator.comparingInt((List<Wanted> some) -> some.size()).reversed()).forEach(some -> {
             AskedClass made = asked(some, names);
             classes.add(made);
-            some.stream().filter(one -> one.each(currency()).isPresent()).forEach(one -> accepted.put(one.row().quote().number(), made.accepted()));
+            some.stream().filter(one -> one.each(currency()).isPresent()).forEach(one ->
+                    accepted.put(one.row().quote().number(), made.accepted()));
         });
         List<Lost> lost = rows.stream().filter(row -> row.course() == Course.LOST)
                 .map(row -> lost(row, accepted.getOrDefault(row.quote().number(), Optional.empty())))
@@ -159,8 +160,8 @@ final class Demanding {
                 byMonth(rows.stream().filter(row -> row.quote().offered().price().isEmpty()).toList())),
                 (int) offered.stream().filter(row -> row.course() == Course.LOST).count(),
                 (int) offered.stream().filter(row -> row.course() == Course.OPEN).count(),
-                middle(wanted.stream().filter(one -> one.row().course() == Course.BOUGHT).flatMap(one -> one.each(currency()).stream()).sorted()
-                .toList()));
+                middle(wanted.stream().filter(one -> one.row().course() == Course.BOUGHT).flatMap(one -> one.each(currency()).stream())
+                .sorted().toList()));
     }
 
     /** A last day of delivery is one customer's; the days until then are what all of them wait. */

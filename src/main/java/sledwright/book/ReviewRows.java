@@ -13,7 +13,7 @@ final class ReviewRows {
     /** Whoever has been silent for so long is taken for dead. */
     static final long SILENCE_MS = 60_000;
 
-    private static final String OPEN = "(state = 'draft' OR state = 'sent' AND (valid_until IS NULL OR valid_until >= ?))";
+    private static final String OPEN = " WHERE (state = 'draft' OR state = 'sent' AND (valid_until IS NULL OR valid_until >= ?))";
 
     private ReviewRows() {
     }
@@ -37,10 +37,10 @@ final class ReviewRows {
         }
         sql.change("DELETE FROM review WHERE run = ? AND outcome = ?", run, Reviewed.Outcome.UNDECIDED.label());
         // A quote that was revised since then is another one, and one that was decided is no longer open.
-        sql.change("DELETE FROM review WHERE run = ? AND NOT EXISTS (SELECT 1 FROM quote WHERE number = review.number"
-                + " AND version = review.version AND " + OPEN + ")", run, today);
+        sql.change("DELETE FROM review WHERE run = ? AND NOT EXISTS (SELECT 1 FROM quote q" + OPEN
+                + " AND q.number = review.number AND q.version = review.version)", run, today);
         sql.change("INSERT INTO review (run, number, version, taken_at, detail) SELECT ?, number, version, 0, '' FROM quote"
-                + " WHERE " + OPEN + " ON CONFLICT (run, number) DO NOTHING", run, today);
+                + OPEN + " ON CONFLICT (run, number) DO NOTHING", run, today);
     }
 
     /** Some quotes that nobody else works on, for whoever asks; none: there are none left. */

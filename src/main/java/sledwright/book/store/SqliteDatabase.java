@@ -64,7 +64,8 @@ final class SqliteDatabase implements Database {
     /** What is written after somebody has moved the book, or gone back to a backup, would be in a file that nobody looks at. */
     private void requireInPlace() {
         if (!key().equals(opened)) {
-            throw Database.fault(place, "was moved, or another was put in its place, while it was open; end this program and start it again");
+            throw Database.fault(place, "was moved, or another was put in its place, while it was open;"
+                    + " end this program and start it again");
         }
     }
 
