@@ -113,7 +113,7 @@ public final class Book implements AutoCloseable {
                                       Optional<Catalog> catalog, String reason, Signature by) throws SQLException {
         SavedQuote now = locked(sql, number, by);
         QuoteState to = next(sql, now, step, by);
-        int chosen = chosen(sql, now, step, choice);
+        int chosen = Quotes.chosen(sql, now, step, choice);
         if (step == QuoteStep.SEND && now.days().validUntil().filter(until -> until.isBefore(by.today())).isPresent()) {
             throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it again"
                     .formatted(number, now.days().validUntil().get()));
@@ -178,11 +178,12 @@ public final class Book implements AutoCloseable {
     /**
      * Holds what a quote takes, lot by lot.
      *
+     * @param choice  which of its options it is about from now on; empty: the same as before
      * @param until   the last day; empty: that of the quote
      * @param catalog what the shop has today, read before
      * @throws BookRefusal when someone was first
      */
-    SavedQuote hold(QuoteNumber number, Optional<LocalDate> until, Catalog catalog, Signature by) {
+    SavedQuote hold(QuoteNumber number, Optional<Integer> choice, Optional<LocalDate> until, Catalog catalog, Signature by) {
         return database.write(sql -> {
             SavedQuote now = locked(sql, number, by);
             if (!now.state().isOpen()) {
@@ -193,9 +194,11 @@ public final class Book implements AutoCloseable {
             if (last.isBefore(by.today())) {
                 throw new BookRefusal(Kind.VALUE, "%s is over; parts are held until a day to come".formatted(last));
             }
-            chosen(sql, now, QuoteStep.SEND, Optional.empty());
-            take(sql, now, now.offered().chosen(), catalog, Optional.of(last), by);
-            Quotes.note(sql, number, now.offered().version(), "hold", "until " + last, by);
+            int chosen = Quotes.chosen(sql, now, QuoteStep.SEND, choice);
+            take(sql, now, chosen, catalog, Optional.of(last), by);
+            sql.change("UPDATE quote SET chosen = ? WHERE number = ?", chosen, number);
+            String option = chosen == now.offered().chosen() ? "" : "option %s, ".formatted(chosen);
+            Quotes.note(sql, number, now.offered().version(), "hold", option + "until " + last, by);
             return known(sql, number, by);
         });
     }
@@ -229,20 +232,6 @@ public final class Book implements AutoCloseable {
                 step.starts().stream().map(QuoteState::label).collect(Collectors.joining(" or ")))));
         Quotes.requireInTime(sql, now.number(), step.label(), by);
         return to;
-    }
-
-    private static int chosen(Sql sql, SavedQuote now, QuoteStep step, Optional<Integer> choice) throws SQLException {
-        int options = Quotes.options(sql, now.number(), now.offered().version());
-        if (options == 0 && (step == QuoteStep.SEND || step == QuoteStep.ACCEPT)) {
-            throw new BookRefusal(Kind.STEP, Quotes.paper(sql, now.number(), now.offered().version(), KeptMachines.PAPER).isPresent()
-                    ? "%s offers nothing, for not all that was asked for was found; revise it".formatted(now.number())
-                    : "%s offers nothing, for no build was found; revise it".formatted(now.number()));
-        }
-        int chosen = choice.orElse(now.offered().chosen());
-        if (choice.isPresent() && (chosen < 1 || chosen > options)) {
-            throw new BookRefusal(Kind.VALUE, "%s has no option %s; it has %s".formatted(now.number(), chosen, options));
-        }
-        return chosen;
     }
 
     /** The quote with that number. */

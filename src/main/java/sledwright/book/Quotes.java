@@ -234,6 +234,25 @@ final class Quotes {
                 kind.replaceAll("\\..*", ""), String.join(", ", kept)));
     }
 
+    /** Which option a step is about: what was taken is of one, and stays so. */
+    static int chosen(Sql sql, SavedQuote now, QuoteStep step, Optional<Integer> choice) throws SQLException {
+        int options = options(sql, now.number(), now.offered().version());
+        if (options == 0 && (step == QuoteStep.SEND || step == QuoteStep.ACCEPT)) {
+            throw new BookRefusal(BookRefusal.Kind.STEP, paper(sql, now.number(), now.offered().version(), KeptMachines.PAPER).isPresent()
+                    ? "%s offers nothing, for not all that was asked for was found; revise it".formatted(now.number())
+                    : "%s offers nothing, for no build was found; revise it".formatted(now.number()));
+        }
+        int chosen = choice.orElse(now.offered().chosen());
+        if (choice.isPresent() && (chosen < 1 || chosen > options)) {
+            throw new BookRefusal(BookRefusal.Kind.VALUE, "%s has no option %s; it has %s".formatted(now.number(), chosen, options));
+        }
+        if (chosen != now.offered().chosen() && (now.state() == QuoteState.ACCEPTED || now.state() == QuoteState.PICKED)) {
+            throw new BookRefusal(BookRefusal.Kind.STEP, "%s was taken with option %s and stays so; copy it for another"
+                    .formatted(now.number(), now.offered().chosen()));
+        }
+        return chosen;
+    }
+
     /** What an option costs, in minor units; empty: there is none. */
     static Optional<Long> price(Sql sql, QuoteNumber number, int version, int place) throws SQLException {
         return sql.first("SELECT price FROM quote_option WHERE number = ? AND version = ? AND place = ?", row -> row.getLong(1), number,

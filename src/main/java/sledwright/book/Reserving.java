@@ -36,8 +36,8 @@ public final class Reserving {
     }
 
     /** As {@link Book#hold} does. */
-    public SavedQuote hold(QuoteNumber number, Optional<LocalDate> until, Signature by) {
-        return first(number, by, today -> book.hold(number, until, today.orElseThrow(), by), true);
+    public SavedQuote hold(QuoteNumber number, Optional<Integer> choice, Optional<LocalDate> until, Signature by) {
+        return first(number, by, today -> book.hold(number, choice, until, today.orElseThrow(), by), true);
     }
 
     /**

@@ -18,13 +18,17 @@ import sledwright.book.Signature;
                 + " is kept and the exit code is 4: what is gone is said, and what the quote costs now.")
 final class BookHoldCommand extends QuoteWork {
 
+    @Option(names = "--option", paramLabel = "N", description = "The option of the quote that it is about. Default: as before; at first 1.")
+    private Integer choice;
+
     @Option(names = "--until", paramLabel = "DAY", converter = Word.OfDay.class,
             description = "The last day. Default: that of the quote.")
     private LocalDate until;
 
     @Override
     int work(Book book, Signature by, Output output) {
-        SavedQuote quote = new Reserving(book, shared().catalog(), shared().terms()).hold(number(), Optional.ofNullable(until), by);
+        SavedQuote quote = new Reserving(book, shared().catalog(), shared().terms()).hold(number(), Optional.ofNullable(choice),
+                Optional.ofNullable(until), by);
         return writeStanding(quote, output);
     }
 }

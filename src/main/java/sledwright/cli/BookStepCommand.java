@@ -58,6 +58,9 @@ final class BookStepCommand extends QuoteWork {
         if (wouldPay != null && step != QuoteStep.DECLINE) {
             throw new UsageException("--would-pay is for 'decline' alone");
         }
+        if ((hold || stalePrices) && step != QuoteStep.SEND) {
+            throw new UsageException("%s is for 'send' alone".formatted(hold ? "--hold" : "--stale-prices"));
+        }
         SavedQuote quote = wouldPay != null ? book.decline(number(), wouldPay, reason, by)
                 : new Reserving(book, shared().catalog(), shared().terms())
                 .step(number(), step, Optional.ofNullable(choice), hold, stalePrices, reason, by);

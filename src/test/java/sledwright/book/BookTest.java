@@ -312,16 +312,16 @@ abstract class BookTest {
         NewVersion three = Shelf.version(List.of(Map.of("L1", 3)), DAY.plusDays(5));
         QuoteNumber first = book.save(three, "Nordmole", "", ANNA).number();
         QuoteNumber second = book.save(three, "Orchard Surveys", "", ANNA).number();
-        assertThat(book.hold(first, Optional.empty(), shop, ANNA).days().heldUntil()).contains(DAY.plusDays(5));
-        assertThatThrownBy(() -> book.hold(second, Optional.empty(), shop, ANNA)).isInstanceOfSatisfying(BookRefusal.class, refused ->
+        assertThat(book.hold(first, Optional.empty(), Optional.empty(), shop, ANNA).days().heldUntil()).contains(DAY.plusDays(5));
+        assertThatThrownBy(() -> book.hold(second, Optional.empty(), Optional.empty(), shop, ANNA)).isInstanceOfSatisfying(BookRefusal.class, refused ->
                 assertThat(refused.gone()).containsExactly(new Gone("M16", "L1", 3, 2, List.of(first))))
                 .hasMessage("2026-0002 takes what is not there any more.\nM16 of lot L1: 3 wanted, 2 left; 2026-0001 has some");
         assertThat(left(shop, Optional.empty(), DAY)).isEqualTo(2);
         assertThat(left(shop, Optional.of(first), DAY)).isEqualTo(5);
         assertThat(left(shop, Optional.empty(), DAY.plusDays(6))).isEqualTo(5);
-        assertThatThrownBy(() -> book.hold(second, Optional.of(DAY.plusDays(6)), shop, ANNA))
+        assertThatThrownBy(() -> book.hold(second, Optional.empty(), Optional.of(DAY.plusDays(6)), shop, ANNA))
                 .hasMessage("2026-0002 holds until 2026-03-07, and its parts no longer");
-        assertThatThrownBy(() -> book.hold(second, Optional.of(DAY.minusDays(1)), shop, ANNA))
+        assertThatThrownBy(() -> book.hold(second, Optional.empty(), Optional.of(DAY.minusDays(1)), shop, ANNA))
                 .hasMessage("2026-03-01 is over; parts are held until a day to come");
         assertThatThrownBy(() -> book.release(second, ANNA)).hasMessage("2026-0002 holds nothing that could be given back");
         book.release(first, ANNA);
@@ -336,7 +336,7 @@ abstract class BookTest {
         for (QuoteStep step : List.of(QuoteStep.SEND, QuoteStep.ACCEPT, QuoteStep.PICK, QuoteStep.DELIVER)) {
             book.step(quote.number(), step, Optional.empty(), false, Optional.of(shop), "", ANNA);
         }
-        assertThatThrownBy(() -> book.hold(quote.number(), Optional.empty(), shop, ANNA))
+        assertThatThrownBy(() -> book.hold(quote.number(), Optional.empty(), Optional.empty(), shop, ANNA))
                 .hasMessage("2026-0001 is delivered; only a draft and what was sent is held");
         assertThat(shop.pricedOn()).isBefore(DAY);
         assertThat(left(shop, Optional.empty(), DAY.plusYears(1))).isEqualTo(2);
@@ -351,10 +351,10 @@ abstract class BookTest {
         Catalog shop = Shelf.lots(Map.of("L1", 5));
         QuoteNumber number = book.save(Shelf.version(List.of(Map.of("L1", 3)), DAY.plusDays(5)), "Nordmole", "", ANNA).number();
         Signature before = on(DAY.minusDays(1));
-        assertThatThrownBy(() -> book.hold(number, Optional.empty(), shop, before)).isInstanceOfSatisfying(BookRefusal.class, refused ->
+        assertThatThrownBy(() -> book.hold(number, Optional.empty(), Optional.empty(), shop, before)).isInstanceOfSatisfying(BookRefusal.class, refused ->
                 assertThat(refused.kind()).isEqualTo(BookRefusal.Kind.STEP))
                 .hasMessage("save of 2026-0001 is dated 2026-03-02; hold comes after it and cannot be dated 2026-03-01");
-        book.hold(number, Optional.empty(), shop, on(DAY.plusDays(1)));
+        book.hold(number, Optional.empty(), Optional.empty(), shop, on(DAY.plusDays(1)));
         assertThatThrownBy(() -> book.release(number, ANNA)).hasMessageEndingWith("release comes after it and cannot be dated 2026-03-02");
         for (QuoteStep step : List.of(QuoteStep.SEND, QuoteStep.ACCEPT, QuoteStep.PICK, QuoteStep.DELIVER)) {
             assertThatThrownBy(() -> book.step(number, step, Optional.empty(), false, Optional.of(shop), "", before))
@@ -376,7 +376,7 @@ abstract class BookTest {
         QuoteNumber first = book.save(three, "Nordmole", "", ANNA).number();
         QuoteNumber second = book.save(three, "Fenland", "", ANNA).number();
         book.step(first, QuoteStep.SEND, Optional.empty(), false, Optional.of(shop), "", ANNA);
-        book.hold(first, Optional.of(DAY.plusDays(2)), shop, ANNA);
+        book.hold(first, Optional.empty(), Optional.of(DAY.plusDays(2)), shop, ANNA);
         Signature later = on(DAY.plusDays(3));
         book.step(second, QuoteStep.SEND, Optional.empty(), false, Optional.of(shop), "", later);
         book.step(second, QuoteStep.ACCEPT, Optional.empty(), false, Optional.of(shop), "", later);
@@ -410,7 +410,7 @@ abstract class BookTest {
         Path today = Folders.copy(Shelf.SHOP, folder.resolve("today"));
         SavedQuote same = save("Nordmole");
         SavedQuote held = save("Orchard Surveys");
-        book.hold(held.number(), Optional.empty(), SHOP_TODAY, ANNA);
+        book.hold(held.number(), Optional.empty(), Optional.empty(), SHOP_TODAY, ANNA);
         book.save(NOTHING, KEPT, "Nordmole", "", ANNA);
         step(save("Nordmole"), QuoteStep.WITHDRAW);
         List<Reviewed> first = book.review(today, false, ANNA, Shelf.TERMS);
@@ -457,7 +457,7 @@ abstract class BookTest {
         // Nothing is written by that, and nothing once the book or the shop has moved on.
         SavedQuote third = save("Third Customer");
         assertThat(book.history(moved.quote().number(), ANNA)).extracting(HistoryEntry::step).containsExactly("save", "send", "accept");
-        book.hold(third.number(), Optional.of(DAY.plusDays(1)), SHOP_TODAY, ANNA);
+        book.hold(third.number(), Optional.empty(), Optional.of(DAY.plusDays(1)), SHOP_TODAY, ANNA);
         assertThatThrownBy(() -> book.apply(allocated, today, ANNA)).isInstanceOfSatisfying(BookRefusal.class, refused ->
                 assertThat(refused.kind()).isEqualTo(BookRefusal.Kind.TAKEN))
                 .hasMessage("the book has moved on since stock was drawn; nothing was changed. Allocate again");
@@ -501,7 +501,7 @@ abstract class BookTest {
         assertThat(book.isOrder(save("Orchard Surveys"))).isFalse();
         assertThat(order.offered().machines()).isEqualTo(3);
         assertThat(order.offered().price()).contains(new BigDecimal("999.00"));
-        book.hold(order.number(), Optional.empty(), SHOP_TODAY, ANNA);
+        book.hold(order.number(), Optional.empty(), Optional.empty(), SHOP_TODAY, ANNA);
         assertThat(book.reserved(Optional.empty(), ANNA).lots()).extracting(kept -> kept.sku() + " " + kept.lot() + " " + kept.units())
                 .containsExactlyInAnyOrder("REED-S A2 2", "WREN-2 A1 1", "H1-08 A3 3", "WREN-HS-1 A9 3", "RS-750 A11 1", "M16 A6 2", "M64 A8 1");
         Catalog less = SHOP_TODAY.withEachLot(lot -> lot.sku().equals("REED-S") ? lot.with(3, lot.breaks()) : lot);
@@ -576,7 +576,7 @@ abstract class BookTest {
         offer(today, "REED-S,A2,Marsh Trade,used,150,1,9,0,", "REED-S,A2,Marsh Trade,used,150,1,1,0,");
         offer(today, "WREN-2,A1,Marsh Trade,used,310.00,1,4,0,220.00", "WREN-2,A1,Marsh Trade,used,310.00,1,4,30,220.00");
         SavedQuote open = save("Third Customer");
-        book.hold(open.number(), Optional.empty(), SHOP_TODAY, ANNA);
+        book.hold(open.number(), Optional.empty(), Optional.empty(), SHOP_TODAY, ANNA);
         Allocated allocated = book.allocate(today, ANNA, Shelf.TERMS);
         assertThat(allocated.isWhole()).isFalse();
         assertThat(allocated.strained()).isEmpty();

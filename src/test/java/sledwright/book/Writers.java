@@ -70,7 +70,7 @@ final class Writers {
             }
             QuoteNumber number = known.get(random.nextInt(known.size()));
             switch (random.nextInt(6)) {
-                case 0 -> book.hold(number, Optional.of(validUntil.get(number).minusDays(random.nextInt(3))), shop, by);
+                case 0 -> book.hold(number, Optional.empty(), Optional.of(validUntil.get(number).minusDays(random.nextInt(3))), shop, by);
                 case 1 -> book.release(number, by);
                 default -> step(number, STEPS[random.nextInt(STEPS.length)], random, by);
             }

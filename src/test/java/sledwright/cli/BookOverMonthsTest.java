@@ -115,6 +115,28 @@ class BookOverMonthsTest {
         assertThat(book("history", "2026-0002").out()).doesNotContain("Reason");
     }
 
+    /** Units and price of what was taken are of one option. */
+    @Test
+    void whatWasTakenStaysOfItsOption() {
+        save("Nordmole");
+        assertThat(book("hold", "2026-0001", "--option", "9").err()).isEqualTo("sledwright: 2026-0001 has no option 9; it has 5\n");
+        assertThat(book("hold", "2026-0001", "--option", "2").out()).isEqualTo("2026-0001: draft, held until 2026-03-16\n");
+        assertThat(review(DAY).out()).endsWith("\n1 held\n");
+        assertThat(book("history", "2026-0001").out()).contains("option 2, until 2026-03-16");
+        book("send", "2026-0001");
+        book("accept", "2026-0001");
+        Run before = book("list", "--format", "csv");
+        assertThat(before.out()).contains(",node,1,2,1,");
+        for (String step : List.of("pick", "decline")) {
+            assertThat(book(step, "2026-0001", "--option", "1")).isEqualTo(new Run(ExitCode.USAGE, "",
+                    "sledwright: 2026-0001 was taken with option 2 and stays so; copy it for another\n"));
+        }
+        assertThat(book("list", "--format", "csv")).isEqualTo(before);
+        assertThat(book("pick", "2026-0001", "--hold").err()).isEqualTo("sledwright: --hold is for 'send' alone\n");
+        assertThat(book("pick", "2026-0001", "--stale-prices").err()).isEqualTo("sledwright: --stale-prices is for 'send' alone\n");
+        assertThat(book("pick", "2026-0001", "--option", "2").out()).isEqualTo("2026-0001: picked\n");
+    }
+
     @Test
     void amountsInAnotherCurrencyAreHeldAgainstNothing() throws IOException {
         for (int quote = 1; quote <= 4; quote++) {

@@ -125,7 +125,7 @@ final class BookDesk {
         Reserving reserving = new Reserving(book, Optional.of(shop.folder()), terms(options));
         requireLast(book.find(number, by), options);
         return switch (step) {
-            case "hold" -> reserving.hold(number, options.day("until"), by);
+            case "hold" -> reserving.hold(number, whole("option", options), options.day("until"), by);
             case "release" -> book.release(number, by);
             case "revise" -> revise(book, number, options, by);
             case "copy" -> copy(book, number, options, by);

@@ -50,7 +50,7 @@ final class BookKeys {
             "decline", step(REASON, WOULD_PAY), "withdraw", step(REASON), "pick", step(REASON), "deliver", step(REASON),
             "revise", step(SET, TIME),
             "copy", step(OptionKey.text("customer", "Who asks. Otherwise the customer of the quote."), SET, TIME),
-            "hold", step(OptionKey.text("until", "The last day. Otherwise that of the quote."), TIME), "release", step()));
+            "hold", step(CHOICE, OptionKey.text("until", "The last day. Otherwise that of the quote."), TIME), "release", step()));
 
     private BookKeys() {
     }

@@ -27,7 +27,7 @@ public record BookTurn(String label, String from, String words, boolean taking, 
             of(QuoteStep.SEND, "It was sent to the customer", true), of(QuoteStep.ACCEPT, "The customer takes it", true),
             of(QuoteStep.PICK, "Its parts were taken from the shelf", false),
             of(QuoteStep.DELIVER, "The machines are with the customer", false),
-            new BookTurn("hold", OPEN, "Hold its parts until its last day", false, false),
+            new BookTurn("hold", OPEN, "Hold its parts until its last day", true, false),
             new BookTurn("release", OPEN, "Give back what it holds", false, false),
             of(QuoteStep.DECLINE, "The customer does not take it", false), of(QuoteStep.WITHDRAW, "Withdraw it", false));
 
