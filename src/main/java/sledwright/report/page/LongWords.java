@@ -10,7 +10,8 @@ final class LongWords {
     private static final Pattern PIECES = Pattern.compile(
             "(?s)<!--.*?-->|<(head|script|style|svg|textarea|select|datalist|pre)\\b.*?</\\1>|<[^>]*>|[^<]+");
     private static final String LETTER = "(?:&#?\\w+;|[^\\s<>&\u00a0\u202f])";
-    private static final Pattern WORD = Pattern.compile(LETTER + "{" + (LineBreaks.LONGEST_WORD + 1) + ",}");
+    /** Gives no letter back, for which the stack would grow with the word. */
+    private static final Pattern WORD = Pattern.compile(LETTER + "{" + (LineBreaks.LONGEST_WORD + 1) + ",}+");
     private static final Pattern PIECE = Pattern.compile(LETTER + "{" + LineBreaks.PIECE + "}\\p{M}*(?=[^\\p{M}])");
 
     private LongWords() {

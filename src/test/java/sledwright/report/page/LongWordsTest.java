@@ -20,6 +20,11 @@ class LongWordsTest {
     }
 
     @Test
+    void aWordMayBeAsLongAsATextMayBe() {
+        assertThat(LongWords.breakable("<p>" + "x".repeat(20_000) + "</p>")).isEqualTo("<p>" + "xxxxxxxxxx<wbr/>".repeat(1_999) + "xxxxxxxxxx</p>");
+    }
+
+    @Test
     void linesOfPaperEndWhereNothingIsLost() {
         assertThat(LineBreaks.pieces("at 10 Gbit/s and Rp7.120.708,00 of")).containsExactly("at", "10", "Gbit/s", "and", "Rp7.120.708,00", "of");
         assertThat(LineBreaks.pieces("2\u00a0\u00d7\u00a0ABCDEFGHIJKLMNOPQRSTUVWXYZ")).containsExactly("2\u00a0\u00d7\u00a0ABCDEFGHIJ", "KLMNOPQRST", "UVWXYZ");
