@@ -42,7 +42,7 @@ public final class QuotedMachines {
         this.terms = terms;
         quote = book.find(number, by);
         if (quote.offered().price().isEmpty()) {
-            throw new BookRefusal(Kind.STEP, "%s offers nothing, for no build was found".formatted(number));
+            throw new BookRefusal(Kind.STEP, book.rows(sql -> Quotes.nothing(sql, number, quote.offered().version())));
         }
         Asked asked = book.asked(quote);
         promised = book.rows(sql -> {

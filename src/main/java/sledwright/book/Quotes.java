@@ -224,6 +224,12 @@ final class Quotes {
                 row -> Packed.plain(row.getBytes(1)), number, version, kind);
     }
 
+    /** Says why a version offers nothing: an order may well have found some of its machines. */
+    static String nothing(Sql sql, QuoteNumber number, int version) throws SQLException {
+        return "%s offers nothing, for %s was found".formatted(number,
+                paper(sql, number, version, KeptMachines.PAPER).isPresent() ? "not all that was asked for" : "no build");
+    }
+
     /** Says why a document is not there. */
     static byte[] noPaper(Sql sql, QuoteNumber number, int version, String kind) throws SQLException {
         List<String> kept = sql.all("SELECT kind FROM quote_document WHERE number = ? AND version = ? AND kind LIKE '%.%' ORDER BY kind",
@@ -238,9 +244,7 @@ final class Quotes {
     static int chosen(Sql sql, SavedQuote now, QuoteStep step, Optional<Integer> choice) throws SQLException {
         int options = options(sql, now.number(), now.offered().version());
         if (options == 0 && (step == QuoteStep.SEND || step == QuoteStep.ACCEPT)) {
-            throw new BookRefusal(BookRefusal.Kind.STEP, paper(sql, now.number(), now.offered().version(), KeptMachines.PAPER).isPresent()
-                    ? "%s offers nothing, for not all that was asked for was found; revise it".formatted(now.number())
-                    : "%s offers nothing, for no build was found; revise it".formatted(now.number()));
+            throw new BookRefusal(BookRefusal.Kind.STEP, nothing(sql, now.number(), now.offered().version()) + "; revise it");
         }
         int chosen = choice.orElse(now.offered().chosen());
         if (choice.isPresent() && (chosen < 1 || chosen > options)) {

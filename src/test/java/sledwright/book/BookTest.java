@@ -529,6 +529,8 @@ abstract class BookTest {
                 new OnDay(Reserved.NOTHING, DAY), Shelf.TERMS)), KEPT, "Nordmole", "", ANNA);
         assertThat(order.offered().price()).isEmpty();
         assertThatThrownBy(() -> step(order, QuoteStep.SEND)).hasMessage("2026-0001 offers nothing, for not all that was asked for was found; revise it");
+        assertThatThrownBy(() -> QuotedMachines.of(book, order.number(), Optional.empty(), ANNA, Shelf.TERMS))
+                .hasMessage("2026-0001 offers nothing, for not all that was asked for was found");
     }
 
     /** Line by line, with what the customer was told of each; the bench gets the machines that were given. */
