@@ -203,8 +203,12 @@ function take(field) {
     wishes.set(field.dataset.lines, field.value.split('\n').map(each => each.trim()).filter(each => each !== ''));
   } else if ('sku' in field.dataset || 'units' in field.dataset) {
     const wish = row.dataset.wish;
+    const sku = $('[data-sku]', row).value.trim();
+    // Of a part there is one wish, so a second row of it is none until it is of another part.
+    const twice = sku !== '' && $$('.wish', form).some(other => other !== row && other.dataset.id === `${wish}.${sku}`);
+    row.dataset.wrong = twice ? `${sku} stands in another row; say there how many.` : '';
     wishes.delete(row.dataset.id);
-    row.dataset.id = `${wish}.${$('[data-sku]', row).value.trim()}`;
+    row.dataset.id = twice ? wish + '.' : `${wish}.${sku}`;
     wishes.set(row.dataset.id, $('[data-units]', row).value.trim() || '1');
   }
 }
@@ -294,7 +298,8 @@ async function ask() {
       swap(answer, html);
       answered = request.text;
       const words = $('[data-say]', answer).dataset.say;
-      rest = setTimeout(() => { said.textContent = words; }, RESTS_MS);
+      const wrong = $$('[data-wrong]', form).map(row => row.dataset.wrong);
+      rest = setTimeout(() => { said.textContent = [words, ...wrong].join(' '); }, RESTS_MS);
       brief();
       answer.removeAttribute('aria-busy');
       drawn.forEach(redraw);
@@ -396,7 +401,7 @@ function matches(each, row) {
 
 function clearFaults() {
   for (const row of $$('.wish', form)) {
-    $('.fault', row).textContent = '';
+    $('.fault', row).textContent = row.dataset.wrong || '';
     $$('[aria-invalid]', row).forEach(field => field.removeAttribute('aria-invalid'));
   }
   $('#part-fault').textContent = '';

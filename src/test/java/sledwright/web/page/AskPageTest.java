@@ -300,6 +300,17 @@ class AskPageTest {
     }
 
     @Test
+    void ofAPartThereIsOneWishAndASecondRowOfItSaysSo(Browser browser) {
+        browser.visit(PLAIN + "&on_hand.H1-08=2").until(ANSWERED).ask("document.getElementById('more').open = true");
+        browser.click("[data-add='on_hand']").until("document.querySelectorAll(\"#wishes [data-key='on_hand']\").length === 2").press("H1-08");
+        browser.until("document.getElementById('said').textContent.endsWith('H1-08 stands in another row; say there how many.')");
+        assertThat(browser.ask("return document.querySelector(\"[data-id='on_hand.'] .fault\").textContent")).isEqualTo("H1-08 stands in another row; say there how many.");
+        assertThat(address(browser)).contains("on_hand.H1-08=2").doesNotContain("on_hand.H1-08=1");
+        browser.press("X", Keys.TAB).until("location.hash.includes('on_hand.H1-08X=1')");
+        assertThat(address(browser)).contains("on_hand.H1-08=2");
+    }
+
+    @Test
     void aCustomerOfSeveralLinesKeepsThemAll(Browser browser, @TempDir Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("lines.yaml"), "kind: quote\ncustomer: [Fen Survey, 'Dyke 2, Ely', mail@fen.example]\nrequire: { cores: 8 }\n");
         browser.visit(PLAIN).until(ANSWERED).upload("#file", file).until("location.hash.includes('customer')").until(ANSWERED);
