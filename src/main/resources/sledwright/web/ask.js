@@ -582,6 +582,8 @@ function restore() {
   ask();
 }
 window.addEventListener('popstate', restore);
+// Whoever was out of reach, as on a phone, need not change a wish to be answered again.
+window.addEventListener('online', () => { if (!$('.answer', answer)) { ask(); } });
 
 wishes = fromAddress(location.hash);
 if (wishes.size === 0) { wishes = fromPairs([['require.cores', '16'], ['require.memory_gb', '64']]); }

@@ -311,6 +311,14 @@ class AskPageTest {
     }
 
     @Test
+    void whoeverIsWithinReachAgainIsAnsweredAgain(Browser browser) {
+        browser.visit(PLAIN).until(ANSWERED).ask("window.reached = window.fetch; window.fetch = () => Promise.reject(new TypeError('out of reach'))");
+        browser.type("[data-path='require.cores']", "9").until("document.getElementById('answer').textContent === 'The server does not answer. Is it still running?'");
+        browser.ask("window.fetch = window.reached; window.dispatchEvent(new Event('online'))");
+        browser.until("document.querySelector('#answer .answer.proved')").until(ANSWERED);
+    }
+
+    @Test
     void aCustomerOfSeveralLinesKeepsThemAll(Browser browser, @TempDir Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("lines.yaml"), "kind: quote\ncustomer: [Fen Survey, 'Dyke 2, Ely', mail@fen.example]\nrequire: { cores: 8 }\n");
         browser.visit(PLAIN).until(ANSWERED).upload("#file", file).until("location.hash.includes('customer')").until(ANSWERED);
