@@ -121,10 +121,16 @@ class OrderDocumentTest {
                 }
             }
             assertThat(units).isPositive();
+            assertThat(about(book)).startsWith("What: Says", "Internal: Costs and lots: not for the customer.");
         }
         try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(bytes(LINES, "xlsx")))) {
             assertThat(book.getSheets().map(sheet -> sheet.getName())).noneMatch(sheets::contains);
+            assertThat(String.valueOf(about(book))).doesNotContain("Internal");
         }
+    }
+
+    private static List<String> about(ReadableWorkbook book) throws IOException {
+        return book.findSheet("About").orElseThrow().openStream().map(row -> row.getCellText(0) + ": " + row.getCellText(1)).toList();
     }
 
     @Test
@@ -137,6 +143,38 @@ class OrderDocumentTest {
         assertThat(hurried).contains("More may be possible than was found; please ask us again.").doesNotContain("None of them can be delivered.");
         stationery("tax_percent: 20");
         assertThat(shown(html("lines:\n  web: { machines: 6, require: { cores: 8 }, limit: { lead_days: 0 } }\n"))).contains("can be delivered");
+    }
+
+    /** A way out of a line is priced for one machine whatever the line asks for, and by the list; an order that waits is what was asked for. */
+    @Test
+    void whatPricesOfWhatWouldBePossibleAreIsSaid() throws IOException {
+        String more = "lines:\n  more: { machines: 3, require: { cores: 999 } }\n";
+        assertThat(shown(html("discount_percent: 10\n" + more))).contains("Each of these is enough by itself. Prices are for one machine. Prices are before the discount of 10 %.");
+        assertThat(Run.of("order", "src/test/resources/sentences/files/later.yaml", "--for", "customer", "--set", "agreed_price=123").out().replaceAll("\\s+", " "))
+                .contains("all of it can be delivered for \u20ac123.00.");
+        stationery("tax_percent: 19\ntax_name: MwSt\nlocale: de");
+        assertThat(shown(html(more))).contains("Jede dieser \u00c4nderungen gen\u00fcgt f\u00fcr sich allein. Die Preise gelten f\u00fcr einen Rechner, ohne MwSt.");
+    }
+
+    /** The rows of the pick list come to what is paid, as the papers have it. */
+    @Test
+    void whatIsTakenOffIsARowOfTheTable() throws IOException {
+        for (String granted : List.of("discount_percent: 10\n", "agreed_price: 123.45\n")) {
+            for (String reader : List.of("customer", "shop")) {
+                JsonNode answer = new ObjectMapper().readTree(bytes(granted + LINES, "json"));
+                List<String> rows = new String(bytes(granted + LINES, "csv", "--for", reader), StandardCharsets.UTF_8).lines().skip(1).toList();
+                assertThat(rows.stream().map(row -> new BigDecimal(row.substring(row.lastIndexOf(',') + 1))).reduce(BigDecimal.ZERO, BigDecimal::add))
+                        .isEqualByComparingTo(answer.get("net").decimalValue());
+                assertThat(rows.get(rows.size() - 1)).contains(",discount,").containsAnyOf("\"10 %\"", "\"agreed price\"");
+            }
+        }
+    }
+
+    /** What sits in an enclosure beside sleds is in the letter with its price, the customer's own with none. */
+    @Test
+    void theLetterHasThePartsOfEnclosures() throws IOException {
+        String text = new String(bytes("on_hand: { REED-F4: 1, RS-1200: 2 }\nlines:\n  nodes: { platforms: [REED-S] }\n", "text", "--for", "customer"), StandardCharsets.UTF_8);
+        assertThat(text.substring(text.lastIndexOf("Enclosure 1: ")).replaceAll("\\s+", " ")).contains("1 REED-F4, ", "1 RS-1200, ", "yours", "Total \u20ac0.00");
     }
 
     /** A sled for an enclosure that the customer has can do nothing without it. */

@@ -40,7 +40,8 @@ public final class OrderLetter {
             letter.paragraph(words.say("letter.what")).table(summary());
         }
         page.lines().forEach(line -> add(line, letter));
-        page.enclosures().forEach(enclosure -> letter.paragraph(enclosure.title()).items("- ", enclosure.sleds()));
+        page.enclosures().forEach(enclosure -> letter.paragraph(enclosure.title()).items("- ", enclosure.sleds())
+                .table(parts.prices(enclosure.prices())));
         return parts.end(letter, page.rows().isEmpty() ? List.of() : page.terms(), page.named().whole());
     }
 

@@ -16,6 +16,7 @@ import sledwright.desk.view.OrderView;
 import sledwright.desk.view.OrderView.Filled;
 import sledwright.desk.view.OrderView.Group;
 import sledwright.desk.view.OrderView.Housed;
+import sledwright.desk.view.OrderView.Later;
 import sledwright.desk.view.OrderView.Sled;
 import sledwright.domain.Catalog;
 import sledwright.domain.OrderLine;
@@ -149,8 +150,13 @@ public final class OrderPage {
         }
         view.shortage().get().causes().forEach(cause -> said.add(cause.message()));
         view.shortage().get().later().ifPresent(later -> said.add(words.say("order.short.later",
-                words.day(view.day().in(later.leadDays())), PriceSums.net(words.money(later.price()), shop, words))));
+                words.day(view.day().in(later.leadDays())), PriceSums.net(words.money(paid(later)), shop, words))));
         return said;
+    }
+
+    /** What is paid for a whole order that waits: it has all machines, so that an agreed price counts as well. */
+    private BigDecimal paid(Later later) {
+        return shop.amount(answer.job().discount().net(later.price().unscaledValue().longValueExact()));
     }
 
     List<Row> rows() {
@@ -198,6 +204,9 @@ public final class OrderPage {
         line.why().ifPresent(why -> {
             why.conflicts().forEach(conflict -> said.add(conflict.sentence().in(words)));
             why.relaxations().forEach(way -> said.add(way.sentence().in(words)));
+            if (!why.relaxations().isEmpty()) {
+                said.add(PriceSums.ways("order.ways.each", shop, answer.job().discount(), words));
+            }
         });
         return said;
     }

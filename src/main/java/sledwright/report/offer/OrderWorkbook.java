@@ -27,6 +27,7 @@ import sledwright.words.Numbers;
 public final class OrderWorkbook {
 
     private final OrderAnswer answer;
+    private final Audience audience;
     private final OrderView view;
     private final Catalog shop;
     private final Wording words;
@@ -34,6 +35,7 @@ public final class OrderWorkbook {
 
     private OrderWorkbook(OrderAnswer answer, Audience audience) {
         this.answer = answer;
+        this.audience = audience;
         view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
         shop = answer.job().catalog();
         words = Wording.of(shop);
@@ -131,6 +133,9 @@ public final class OrderWorkbook {
 
     private WorkbookSheet about() {
         List<List<Object>> rows = new ArrayList<>();
+        if (audience == Audience.SHOP) {
+            rows.add(List.of("Internal", "Costs and lots: not for the customer."));
+        }
         named().number().ifPresent(number -> rows.add(List.of(words.say("fact.number"), number)));
         rows.add(List.of(words.say("fact.reference"), view.topic().request()));
         rows.add(List.of(words.say("fact.date"), view.day().today()));

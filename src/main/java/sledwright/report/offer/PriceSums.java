@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import sledwright.desk.view.Payment;
 import sledwright.domain.Catalog;
+import sledwright.domain.Discount;
 import sledwright.report.page.Wording;
 
 /** The sums under a price list: the price, what is taken off it, the tax, and last what is to be paid. */
@@ -27,6 +28,18 @@ final class PriceSums {
     /** An amount in words, and that it is before tax where the shop names one. */
     static String net(String amount, Catalog shop, Wording words) {
         return shop.stationery().tax().percent().isEmpty() ? amount : words.say("price.before", amount, shop.stationery().tax().name());
+    }
+
+    /**
+     * How the prices of what would be possible are to be read: each way by itself, before tax, and before what is taken off.
+     *
+     * @param key of the sentence that says for how many machines they are
+     */
+    static String ways(String key, Catalog shop, Discount granted, Wording words) {
+        String each = shop.stationery().tax().percent().isEmpty() ? words.say(key)
+                : words.say(key + ".taxed", shop.stationery().tax().name());
+        return granted.percent().map(percent -> each + " " + words.say("said.prices-are-before-the-discount-of", words.rate(percent)))
+                .orElse(each);
     }
 
     /** The same amounts as numbers. */

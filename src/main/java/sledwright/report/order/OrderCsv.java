@@ -13,10 +13,12 @@ import sledwright.desk.view.OrderView.Group;
 import sledwright.desk.view.OrderView.Housed;
 import sledwright.desk.view.OrderView.Picked;
 import sledwright.desk.view.OrderView.Sled;
+import sledwright.desk.view.Payment;
 import sledwright.domain.Fitout;
 import sledwright.report.text.Csv;
+import sledwright.words.Numbers;
 
-/** The pick list of an order by machine and lot, and what else it pays for: the totals add up to its price. */
+/** The pick list of an order by machine and lot, and what else it pays for: the totals add up to what is paid before tax. */
 public final class OrderCsv {
 
     private static final List<String> HEADER = List.of("request", "status", "currency", "kind", "line", "machine", "build", "enclosure",
@@ -42,7 +44,8 @@ public final class OrderCsv {
     }
 
     /**
-     * One row for each lot that a machine or an enclosure takes units from, for labour and licence of each build, and for each delivery.
+     * One row for each lot that a machine or an enclosure takes units from, for labour and licence of each build, for each delivery,
+     * and for what is taken off.
      */
     public static String of(OrderView view) {
         OrderCsv csv = new OrderCsv(view);
@@ -50,17 +53,22 @@ public final class OrderCsv {
         view.contents().enclosures().forEach(housed -> housed.lines().forEach(line -> csv.add(line, "", "", "", housed.number(), "", "")));
         if (view.cost().delivery().signum() != 0) {
             if (view.contents().suppliers().isEmpty()) {
-                csv.addDelivery("", view.cost().delivery());
+                csv.addCharge("delivery", "", "", view.cost().delivery());
             }
             view.contents().suppliers().stream().filter(delivery -> !delivery.own())
-                    .forEach(delivery -> csv.addDelivery(delivery.supplier(), delivery.charge()));
+                    .forEach(delivery -> csv.addCharge("delivery", "", delivery.supplier(), delivery.charge()));
+        }
+        Payment pays = view.sale().pays();
+        if (pays.isChanged()) {
+            csv.addCharge("discount", pays.percent().map(percent -> Numbers.rate(percent) + " %").orElse("agreed price"), "",
+                    pays.change());
         }
         return Csv.write(HEADER, csv.rows);
     }
 
-    private void addDelivery(String supplier, BigDecimal charge) {
-        rows.add(List.of(view.topic().request(), view.proof().status().label(), view.topic().currency(), "delivery", "", "", "", "", "",
-                "delivery", "", "", supplier, "", "", "", "", 1, charge, charge));
+    private void addCharge(String kind, String description, String supplier, BigDecimal amount) {
+        rows.add(List.of(view.topic().request(), view.proof().status().label(), view.topic().currency(), kind, "", "", "", "", "",
+                kind, description, "", supplier, "", "", "", "", 1, amount, amount));
     }
 
     private void addLine(Filled line) {
