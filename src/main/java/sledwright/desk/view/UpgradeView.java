@@ -88,6 +88,12 @@ public record UpgradeView(Topic topic, UpgradeProof proof, Standing standing, Op
             return build.lines().stream().filter(line -> line.kind() != Line.Kind.CREDIT && !line.isInstalled()).toList();
         }
 
+        /** Whether volumes are made anew, or drives are touched, so that what they hold may be lost. */
+        public boolean touchesDrives() {
+            return work.stream().anyMatch(some -> some.remade() || some.steps().stream()
+                    .anyMatch(step -> step.part() == BenchStep.Part.DRIVE || step.part() == BenchStep.Part.CABLE));
+        }
+
         /** The lines of what is pulled. */
         public List<Line> pulled() {
             return build.lines().stream().filter(line -> line.kind() == Line.Kind.CREDIT).toList();

@@ -102,6 +102,9 @@ public final class UpgradeLetter {
                         line.condition(), line.quantity(), line.each(), line.total()))).toList();
         letter.paragraph(words.say("upgrade.paid")).table(parts.prices(new PriceList(lines,
                 lists.sums(pays(done.spent().total()), lists.total(view.topic().machines())))));
+        if (done.touchesDrives() && !job.build().fitout().volumes().isEmpty()) {
+            letter.paragraph(words.say("upgrade.save"));
+        }
     }
 
     private Payment pays(BigDecimal amount) {

@@ -187,9 +187,7 @@ public final class UpgradeText {
 
     /** What to mind before the work; none where there is none. */
     static List<String> precautions(Done done) {
-        boolean drives = done.work().stream().anyMatch(work -> work.remade() || work.steps().stream()
-                .anyMatch(step -> step.part() == BenchStep.Part.DRIVE || step.part() == BenchStep.Part.CABLE));
-        return Stream.concat(drives ? Precautions.DRIVES.stream() : Stream.of(),
+        return Stream.concat(done.touchesDrives() ? Precautions.DRIVES.stream() : Stream.of(),
                 opened(done).isEmpty() ? Stream.of() : Precautions.BEFORE.stream()).toList();
     }
 
