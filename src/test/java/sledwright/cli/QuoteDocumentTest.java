@@ -130,7 +130,9 @@ class QuoteDocumentTest {
     void aRequestThatCannotBeMetIsAnsweredInWords() throws IOException {
         String page = html(ExitCode.NO_VALID_BUILD, "scenarios/too-much-for-the-money.yaml");
         assertThat(shown(page)).contains("No machine that our parts make up meets your request as it stands.", "What stands in the way",
-                "a price of at most \u20ac900.00 cannot be had together", "What would be possible", "Each of these is enough by itself.").doesNotContain("Terms");
+                "a price of at most \u20ac900.00 cannot be had together", "What would be possible", "Each of these is enough by itself.").doesNotContain("Terms", "discount");
+        assertThat(shown(html(ExitCode.NO_VALID_BUILD, "scenarios/too-much-for-the-money.yaml", "--set", "discount_percent=7.5")))
+                .contains("Prices are for all machines, before VAT. Prices are before the discount of 7.5 %.");
     }
 
     @Test

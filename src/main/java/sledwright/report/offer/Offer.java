@@ -9,6 +9,7 @@ import sledwright.desk.view.Payment;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
+import sledwright.domain.Discount;
 import sledwright.domain.Request;
 import sledwright.domain.Stationery;
 import sledwright.explain.Difference;
@@ -22,10 +23,11 @@ import sledwright.rules.Order;
  *
  * @param customer lines that say for whom; may be empty
  * @param options  the ranked builds, the best first
+ * @param granted  what the customer pays in the place of the price
  * @param number   under what it is kept; empty: it is not
  */
 public record Offer(QuoteView answer, Request request, Catalog shop, List<String> customer, List<Option> options,
-                    Optional<KeptAs> number) {
+                    Discount granted, Optional<KeptAs> number) {
 
     /**
      * One build.
@@ -41,7 +43,8 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
     }
 
     public static Offer of(QuoteAnswer answer) {
-        return of(answer.outcome(), answer.view(), answer.shop(), answer.customer()).keptAs(answer.number());
+        return of(answer.outcome(), answer.view(), answer.shop(), answer.customer())
+                .of(answer.job().discount(), answer.number());
     }
 
     /**
@@ -58,11 +61,12 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
                     order == best ? Optional.empty() : Optional.of(difference(outcome, answer, options.size())),
                     Costs.of(alternative.build().lines(), shop.amount(0))));
         }
-        return new Offer(answer, outcome.request(), shop, List.copyOf(customer), List.copyOf(options), Optional.empty());
+        return new Offer(answer, outcome.request(), shop, List.copyOf(customer), List.copyOf(options), Discount.NONE,
+                Optional.empty());
     }
 
-    private Offer keptAs(Optional<KeptAs> kept) {
-        return new Offer(answer, request, shop, customer, options, kept);
+    private Offer of(Discount discount, Optional<KeptAs> kept) {
+        return new Offer(answer, request, shop, customer, options, discount, kept);
     }
 
     /** What the documents call it. */

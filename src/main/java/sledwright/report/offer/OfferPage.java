@@ -185,8 +185,7 @@ public final class OfferPage {
 
     /** How what would be possible is to be read. */
     String eachWay() {
-        return offer.stationery().tax().percent().isEmpty() ? words.say("quote.ways.each")
-                : words.say("quote.ways.each.taxed", offer.stationery().tax().name());
+        return PriceSums.ways("quote.ways.each", offer.shop(), offer.granted(), words);
     }
 
     List<String> conflicts() {
