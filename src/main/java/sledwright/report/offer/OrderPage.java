@@ -17,6 +17,7 @@ import sledwright.desk.view.OrderView.Filled;
 import sledwright.desk.view.OrderView.Group;
 import sledwright.desk.view.OrderView.Housed;
 import sledwright.desk.view.OrderView.Later;
+import sledwright.desk.view.OrderView.Shortage;
 import sledwright.desk.view.OrderView.Sled;
 import sledwright.domain.Catalog;
 import sledwright.domain.OrderLine;
@@ -140,7 +141,7 @@ public final class OrderPage {
         List<String> said = new ArrayList<>();
         List<String> lacking = view.contents().lines().stream().filter(line -> line.missing() > 0)
                 .map(line -> words.say("order.short.line", words.figure(line.missing()), line.line().name())).toList();
-        boolean most = view.shortage().get().most() || view.proof().status() == OrderStatus.IMPOSSIBLE;
+        boolean most = isMost();
         if (view.delivered() > 0) {
             said.add(words.say("order.short", words.figure(view.delivered()), words.counted(view.topic().machines(), "machines"),
                     words.list(lacking)));
@@ -152,6 +153,11 @@ public final class OrderPage {
         view.shortage().get().later().ifPresent(later -> said.add(words.say("order.short.later",
                 words.day(view.day().in(later.leadDays())), PriceSums.net(words.money(paid(later)), shop, words))));
         return said;
+    }
+
+    /** Whether it is proved that no more machines can be delivered. */
+    private boolean isMost() {
+        return view.proof().status() == OrderStatus.IMPOSSIBLE || view.shortage().map(Shortage::most).orElse(true);
     }
 
     /** What is paid for a whole order that waits: it has all machines, so that an agreed price counts as well. */
@@ -198,9 +204,9 @@ public final class OrderPage {
                 line.builds().stream().map(group -> build(line, group, asked)).toList());
     }
 
-    /** Why none of a line can be delivered, as far as it is known. */
+    /** That none of a line can be delivered, or was found so far, and why, as far as it is known. */
     private List<String> why(Filled line) {
-        List<String> said = new ArrayList<>(List.of(words.say("order.none")));
+        List<String> said = new ArrayList<>(List.of(words.say(isMost() || line.why().isPresent() ? "order.none" : "order.none.open")));
         line.why().ifPresent(why -> {
             why.conflicts().forEach(conflict -> said.add(conflict.sentence().in(words)));
             why.relaxations().forEach(way -> said.add(way.sentence().in(words)));
