@@ -199,7 +199,10 @@ public final class ColumnGeneration {
         }
         double gap = mix.cost() - ScaledMoney.minor(bound);
         finished = !deadline.isOver() && (!added || gap <= NOTHING || bound == before && gap <= CLOSE * Math.abs(mix.cost()));
-        columns.tidy(this::reducedCost, mix.columns().keySet());
+        // Where the time was over before any bound, nothing says which columns promise least.
+        if (center != null) {
+            columns.tidy(this::reducedCost, mix.columns().keySet());
+        }
     }
 
     /**

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.domain.Assortment;
@@ -17,6 +19,7 @@ import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
+import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Columns;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.ScaledMoney;
@@ -52,5 +55,26 @@ class ColumnGenerationTest {
         relaxed.run(Long.MAX_VALUE, Deadline.never(), bound -> { });
         assertThat(relaxed.isFinished()).isTrue();
         assertThat(ScaledMoney.minor(relaxed.bound())).isBetween(5.0 * EACH + ENCLOSURE - 1, 5.0 * EACH + ENCLOSURE);
+    }
+
+    @Test
+    void whenTheTimeEndsBeforeAnyBoundManyColumnsAreLeftAsTheyAre() {
+        Market market = market(false);
+        long[] penalty = {ScaledMoney.ONE * 1_000_000, ScaledMoney.ONE * 1_000_000};
+        Pricer pricer = new Pricer(market, new Search(market.catalog()));
+        Columns first = new Columns(2);
+        new ColumnGeneration(market, pricer, first, penalty, false, Restrictions.NONE).run(Long.MAX_VALUE, Deadline.never(), bound -> { });
+        Column known = first.all().get(0);
+        for (int looks = 0; looks < 40; looks++) {
+            Columns many = new Columns(2);
+            for (int own = 0; own < 501; own++) {
+                many.add(new Column(known.line(), known.builds(), known.bay(), known.own() + own, market.index()));
+            }
+            AtomicInteger left = new AtomicInteger(looks);
+            Deadline soon = Deadline.never().or(() -> left.getAndDecrement() <= 0);
+            ColumnGeneration relaxed = new ColumnGeneration(market, pricer, many, penalty, false, Restrictions.NONE);
+            relaxed.run(Long.MAX_VALUE, soon, bound -> { });
+            assertThat(ScaledMoney.minor(relaxed.bound())).isLessThanOrEqualTo(5.0 * EACH + ENCLOSURE);
+        }
     }
 }
