@@ -125,10 +125,11 @@ public final class Book implements AutoCloseable {
             sql.change("UPDATE quote_version SET sent_on = ? WHERE number = ? AND version = ?", by.today(), number,
                     now.offered().version());
         }
-        String held = step == QuoteStep.SEND && (hold || now.days().heldUntil().isPresent()) ? "held" : "";
+        SavedQuote then = known(sql, number, by);
+        String held = step != QuoteStep.SEND ? "" : then.days().heldUntil().map("held until %s"::formatted).orElse("");
         String option = chosen == now.offered().chosen() ? "" : "option " + chosen + (held.isEmpty() ? "" : ", ");
         Quotes.note(sql, number, now.offered().version(), step.label(), option + held, by);
-        return known(sql, number, by);
+        return then;
     }
 
     private static void keep(Sql sql, SavedQuote now, QuoteStep step, int chosen, boolean hold, Optional<Catalog> catalog, Signature by)

@@ -171,7 +171,7 @@ class BookCommandsTest {
         assertThat(book("revise", "2026-0002").code()).isEqualTo(ExitCode.DONE);
         assertThat(book("hold", "2026-0002", "--until", "2026-03-10").out()).isEqualTo("2026-0002: draft, held until 2026-03-10\n");
         assertThat(book("accept", "2026-0001").out()).isEqualTo("2026-0001: accepted\n");
-        assertThat(book("history", "2026-0001", "--format", "csv").out()).contains(",send,held\n");
+        assertThat(book("history", "2026-0001", "--format", "csv").out()).contains(",send,\"held until 2026-03-16\"\n");
         assertThat(book("history", "2026-0002").out()).contains("hold", "until 2026-03-10");
     }
 

@@ -344,7 +344,7 @@ class BookPageTest {
         assertThat(browser.ask("return document.querySelector('#reason').value")).as("said of another").isEqualTo("");
         post("/api/book/" + year + "-0002/revise?set=lines.web.machines=1", "");
         browser.click("[data-step=send]").until("document.querySelector('#fault').textContent.includes('version 2 is the last now')").until("document.querySelector('#version').value === '2'");
-        browser.click("[data-step=send]").until("document.querySelector('#state').textContent.includes('sent')").type("#would-pay", "10").click("[data-step=decline]")
+        browser.click("[data-step=send]").until("document.querySelector('#state').textContent.includes('sent')").type("#would-pay", "10").click("[data-step=decline]").click("[data-step=decline]")
                 .until("document.querySelector('#state').textContent.includes('declined')").until("document.querySelector('#would-pay').closest('label').hidden");
         assertThat(get("/api/book/lost?months=1")).contains("\"would_pay\": 10.00");
         assertThat(browser.complaints()).noneMatch(line -> line.contains("Uncaught"));
