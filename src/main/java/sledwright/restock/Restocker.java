@@ -179,10 +179,14 @@ public final class Restocker {
         return IntStream.range(0, more.length).anyMatch(k -> more[k]);
     }
 
-    /** What whole quantities earn on the courses that the plan is made on, each known in advance; at most. */
+    /**
+     * What whole quantities within the budget earn on the courses that the plan is made on, each known in advance; at most, so never
+     * more than the bound.
+     */
     private static double inHindsight(Relaxed relaxed, int[] plan) {
         double[] limits = relaxed.program().limits(Arrays.stream(plan).asDoubleStream().toArray());
-        return relaxed.hindsight().mean(relaxed.hindsight().best(limits), limits) - relaxed.program().loss(plan);
+        double most = relaxed.hindsight().mean(relaxed.hindsight().best(limits), limits) - relaxed.program().loss(plan);
+        return Math.min(relaxed.answer().bound(), most);
     }
 
     /** What it would cost to turn every order away, mean. */
