@@ -127,7 +127,8 @@ final class CpSatOrder {
     }
 
     private int pool(Limits limit) {
-        Limits accepts = new Limits(Limits.NONE.price(), Limits.NONE.powerW(), limit.leadDays(), Limits.NONE.inletC(), 0, Limits.NONE.mainsV(), limit.conditions());
+        Limits accepts = new Limits(Limits.NONE.price(), Limits.NONE.powerW(), limit.leadDays(), Limits.NONE.inletC(), 0, Limits.NONE.mainsV(), limit.conditions())
+                .withBy(limit.by());
         if (!pools.contains(accepts)) {
             pools.add(accepts);
         }

@@ -25,6 +25,13 @@ class GeneratorAgainstBruteForceTest {
         Disagreement.none(SEEDS, RandomCase.Size.LISTABLE, Agreement::withEveryBuildInTimeAndCutOff);
     }
 
+    /** Lots that sell from some number up, of which more units may cost less than fewer. */
+    @Test
+    void searchFindsWhatTheListHoldsWhereLotsSellInPacks() {
+        Disagreement.none(SEEDS / 10, seed -> Packs.in(RandomCase.of(seed, RandomCase.Size.LISTABLE)), Agreement::withEveryBuildInTimeAndCutOff);
+        Disagreement.none(SEEDS / 30, seed -> Packs.in(RandomEquipment.of(seed)), Agreement::withEveryBuildInTimeAndCutOff);
+    }
+
     @Test
     void someTwoThirdsOfTheCasesHaveABuild() {
         int cases = 400;

@@ -23,6 +23,7 @@ import sledwright.planner.order.OrderStatus;
 class OrderAgainstCpSatTest {
 
     private static final int SEEDS = 100;
+    private static final int PACKED_SEEDS = 8;
     private static final CpSatOrder.Effort TIME = CpSatOrder.Effort.deterministic(3);
     /** Nearly all small orders are answered long before. */
     private static final Duration LIMIT = Duration.ofSeconds(5);
@@ -61,6 +62,13 @@ class OrderAgainstCpSatTest {
         assertThat(all.proved).as("%s", all).isGreaterThanOrEqualTo((int) (PROVED * (all.seeds - all.undecided.size() - all.wrong.size())))
                 .isPositive();
         assertThat(all.statuses.keySet()).as("%s", all).contains(OrderStatus.SHORT);
+    }
+
+    /** Lots that sell from some number up, and lines that name a last day. */
+    @Test
+    void theSameWhereLotsSellInPacks() {
+        OrderVerdicts all = new OrderVerdicts(PACKED_SEEDS, seed -> Packs.in(RandomOrder.small(seed)), RandomOrder::text);
+        assertThat(all.wrong).as("%s", all).isEmpty();
     }
 
     /** Two machines of one build may take a part number in one of them alone. */

@@ -51,8 +51,8 @@ record RandomCase(long seed, Catalog catalog, Request request) {
         RandomParts parts = new RandomParts(random, new SplittableRandom(~seed), size, machines);
         Catalog catalog = catalog(parts.labour(), parts.factors(), parts.platforms(), parts.processors(), parts.modules(), parts.lots());
         Request request = new RandomRequest(random, size, catalog).request(machines);
-        return dated(RandomEdges.of(new RandomCase(seed, catalog, working(populated(request, new SplittableRandom(-seed)), size, new SplittableRandom(7 * seed + 5))),
-                size), new SplittableRandom(11 * seed + 3));
+        return Packs.perhaps(dated(RandomEdges.of(new RandomCase(seed, catalog, working(populated(request, new SplittableRandom(-seed)), size, new SplittableRandom(7 * seed + 5))),
+                size), new SplittableRandom(11 * seed + 3)));
     }
 
     /** Some limits as others write them: days as a last day, a price with its tax. */

@@ -104,7 +104,7 @@ final class RandomEquipment {
         for (int i = 1; i <= TRIED && Agreement.search(relaxed(bare)).ranked().isEmpty(); i++) {
             bare = RandomCase.of(seed + i * FAR, RandomCase.Size.LISTABLE);
         }
-        return on(relaxed(bare), seed);
+        return Packs.perhaps(on(relaxed(bare), seed));
     }
 
     /** The case with equipment, whatever can be met of it. */
