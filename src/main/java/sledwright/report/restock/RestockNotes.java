@@ -56,7 +56,7 @@ final class RestockNotes {
                 RestockView.percent(bound.roundedGap()), view.amount(bound.hindsight()), RestockView.percent(bound.gap()),
                 atTheCounter(bound, view),
                 Numbers.counted(plan.effort().builds(), "build"), plan.effort().closed()
-                ? "; at its shadow prices no other build earns more" : "; others may add to it")));
+                ? "; at its mean shadow prices no other build earns more, but on some course one may" : "; others may add to it")));
         notes.put("At the counter", Sentence.plain("Orders are served first come, first served. Each class is offered the builds that were"
                 + " chosen for it, with the plan and without it: fewer than could be made, where parts earn more in other orders."));
         if (plan.effort().late()) {

@@ -48,7 +48,7 @@ class RestockNotesTest {
 
     @Test
     void whatTheBoundIsOverIsSaid() {
-        assertThat(notes(plan(true))).contains(" builds that the search found; at its shadow prices no other build earns more.");
+        assertThat(notes(plan(true))).contains(" builds that the search found; at its mean shadow prices no other build earns more, but on some course one may.");
         assertThat(notes(plan(false))).contains(" builds that the search found; others may add to it.");
     }
 
