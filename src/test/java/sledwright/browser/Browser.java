@@ -234,7 +234,7 @@ public final class Browser implements CloseableResource, AutoCloseable {
         }
         return (List<String>) driver.executeAsyncScript("""
                 const done = arguments[arguments.length - 1];
-                axe.run(document, { resultTypes: ['violations'] }).then(found => done(found.violations.flatMap(
+                axe.run(document, { resultTypes: ['violations'], rules: { 'target-size': { enabled: true } } }).then(found => done(found.violations.flatMap(
                     violation => violation.nodes.map(node => violation.id + ': ' + node.target.join(' ') + ': ' + node.failureSummary))),
                     failed => done(['axe-core failed: ' + failed]));""");
     }
