@@ -1,6 +1,6 @@
 // A request as a file: answered as it comes, and stopped at any time.
 import { wire as wireKeeping } from './keep.js';
-import { GONE, change, faultsOf, headers as asking, once, opening, parsed, refusal, save } from './server.js';
+import { GONE, change, faultsOf, headers as asking, money, once, opening, parsed, refusal, save } from './server.js';
 import { amended, gist, keep, lines, wishesOf, yaml } from './order.js';
 import { listen, stopping } from './stream.js';
 
@@ -29,8 +29,9 @@ function faults(found) {
 function told(data) {
   if (data.doing) { return data.doing; }
   if (data.missing) { return `${data.missing} missing so far`; }
+  const amount = sum => money(sum, $('#progress').dataset.currency);
   const gap = data.gap === null ? '' : `, at most ${Math.ceil(data.gap * 10000) / 100} % too dear`;
-  return `${Math.round(data.seconds)} s: ${data.price === null ? 'nothing yet' : data.price}${data.bound === null ? '' : ', not below ' + data.bound}${gap}`;
+  return `${Math.round(data.seconds)} s: ${data.price === null ? 'nothing yet' : amount(data.price)}${data.bound === null ? '' : ', not below ' + amount(data.bound)}${gap}`;
 }
 
 /** What was answered, and at which price where it has one. */

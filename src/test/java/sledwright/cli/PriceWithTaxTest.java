@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -66,6 +67,15 @@ class PriceWithTaxTest {
         assertThat(dear.get("relaxations").get(0).get("changes").get(0).toString()).contains("\"key\":\"limit.price_with_tax\"", "\"to\":\"" + gross + "\"");
         assertThat(dear.get("relaxations").get(0).get("message").asText())
                 .startsWith("Raise the price with MwSt from %s EUR to %s EUR: builds from ".formatted(less, gross));
+    }
+
+    /** The sentence is about the price whatever else gives way, the number of machines, too. */
+    @Test
+    void ofSeveralMachinesItIsSaidWhatOneCosts() throws IOException {
+        for (String key : List.of("limit.price_with_tax", "limit.price")) {
+            String message = json(quote("machines=2", key + "=1"), ExitCode.NO_VALID_BUILD).get("conflicts").get(0).get("message").asText();
+            assertThat(message).matches("One machine alone costs [0-9.]+ EUR(?: with MwSt)?; the request asks for a price (?:with MwSt )?of at most 1\\.00 EUR\\.");
+        }
     }
 
     @Test

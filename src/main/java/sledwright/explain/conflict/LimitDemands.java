@@ -84,24 +84,33 @@ final class LimitDemands {
         Sum asked = sum(most, catalog);
         return Demand.of(PRICE, asked.amount().toPlainString(), Sentence.of("a price of at most %s", asked),
                 terms -> at(terms, OptionalLong.empty()), (terms, oracle) -> {
-                    long price = oracle.cheapest(terms).orElseThrow().price().total();
+                    Order found = oracle.cheapest(terms).orElseThrow();
+                    long price = found.price().total();
                     Sum cheapest = sum(price, catalog);
                     return new Concession(at(terms, OptionalLong.of(price)), cheapest.amount().toPlainString(),
-                            Sentence.of("the cheapest build costs %s", cheapest),
+                            isOneOfSeveral(found, terms) ? Sentence.of("one machine alone costs %s", cheapest)
+                            : Sentence.of("the cheapest build costs %s", cheapest),
                             Sentence.of("raise the price from %s to %s", asked, cheapest));
                 });
+    }
+
+    /** Whether the number of machines has given way, too. */
+    private static boolean isOneOfSeveral(Order found, WhatIf terms) {
+        return found.machines().size() == 1 && terms.request().machines() > 1;
     }
 
     private static Demand price(TaxedPrice most, Catalog catalog) {
         Sum asked = sum(most.most(), catalog);
         return Demand.of(PRICE_WITH_TAX, asked.amount().toPlainString(),
                 Sentence.of("a price with %s of at most %s", most.taxName(), asked), LimitDemands::untaxed, (terms, oracle) -> {
-                    long gross = most.gross(oracle.cheapest(terms).orElseThrow().price().total());
+                    Order found = oracle.cheapest(terms).orElseThrow();
+                    long gross = most.gross(found.price().total());
                     Limits limit = terms.request().limit();
                     Sum cheapest = sum(gross, catalog);
                     return new Concession(terms.with(limit.withTaxed(most.withMost(gross).withBeside(limit.price()))),
                             cheapest.amount().toPlainString(),
-                            Sentence.of("the cheapest build costs %s with %s", cheapest, most.taxName()),
+                            isOneOfSeveral(found, terms) ? Sentence.of("one machine alone costs %s with %s", cheapest, most.taxName())
+                            : Sentence.of("the cheapest build costs %s with %s", cheapest, most.taxName()),
                             Sentence.of("raise the price with %s from %s to %s", most.taxName(), asked, cheapest));
                 });
     }

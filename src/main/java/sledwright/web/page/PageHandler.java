@@ -178,6 +178,7 @@ public final class PageHandler extends AnsweringHandler {
         Map<String, Object> model = new HashMap<>(PageFrame.of(catalog, "work", visitor));
         model.put("picks", visitor.may("POST", "/api/book/2026-0001/pick"));
         model.put("orders", visitor.may("POST", "/api/order"));
+        model.put("currency", catalog.state().catalog().currency().getCurrencyCode());
         return Pages.filled("work.ftlh", model);
     }
 

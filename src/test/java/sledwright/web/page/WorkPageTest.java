@@ -60,7 +60,7 @@ class WorkPageTest {
     @InBrowser
     void aGapIsNotSmallerThanItIs(Browser browser) {
         browser.visit(SERVER + "work").ask("window.fetch = () => Promise.resolve(new Response('event: progress\\ndata: {\"price\": 100.01, \"bound\": 100.0, \"gap\": 0.00002, \"seconds\": 1.2}\\n\\n'))");
-        browser.click("#go").until("document.querySelector('#progress').textContent === '1 s: 100.01, not below 100, at most 0.01 % too dear'");
+        browser.click("#go").until("document.querySelector('#progress').textContent === '1 s: €100.01, not below €100.00, at most 0.01 % too dear'");
     }
 
     /** A sheet of an order takes its time. */
