@@ -15,6 +15,14 @@ import java.util.Optional;
 public record BookSearch(Optional<String> customer, Optional<QuoteState> state, Optional<String> words, Optional<String> part,
                          Optional<LocalDate> since, Optional<LocalDate> until) {
 
+    /** @throws BookRefusal where no day is between the two */
+    public BookSearch {
+        if (since.isPresent() && until.isPresent() && since.get().isAfter(until.get())) {
+            throw new BookRefusal(BookRefusal.Kind.VALUE, "no day is from %s until %s; the later day comes last"
+                    .formatted(since.get(), until.get()));
+        }
+    }
+
     /** All quotes. */
     public static BookSearch everything() {
         return new BookSearch(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());

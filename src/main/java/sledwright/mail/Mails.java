@@ -18,6 +18,7 @@ public final class Mails {
     private static final int WRAPPED_FROM = 50;
     private static final Pattern ENDS = Forms.of("mails.ends");
     private static final Pattern BLANKS = Pattern.compile("[ \t\u00a0\u202f]++");
+    private static final Pattern NO_WIDTH = Pattern.compile("[\u200b-\u200d\u2060\ufeff]");
     private static final Pattern EARLIER = Forms.of("mails.earlier");
     private static final Pattern ANY_FIGURE = Pattern.compile("\\d");
     private static final Pattern BULLET = Forms.of("mails.bullet");
@@ -122,7 +123,7 @@ public final class Mails {
             boolean over = false;
             boolean earlier = false;
             int before = 0;
-            for (String written : mail.replace("\r\n", "\n").split("\n", -1)) {
+            for (String written : NO_WIDTH.matcher(mail).replaceAll("").replace("\r\n", "\n").split("\n", -1)) {
                 String line = BLANKS.matcher(written).replaceAll(" ");
                 // What stands below a wish is the mail that it answers; without a wish above it is the wish that is handed on.
                 earlier |= EARLIER.matcher(line).find() && ANY_FIGURE.matcher(body).find();

@@ -13,6 +13,7 @@ final class MemoryWords implements MailRule {
     private static final Pattern MODULES = Forms.of("memory.modules");
     private static final Pattern STICKS = Forms.of("memory.sticks");
     private static final Pattern STICKS_OF = Forms.of("memory.sticks-of");
+    private static final Pattern TIMES = Forms.of("memory.times");
     private static final Pattern MOST_BEFORE = Forms.of("most-before");
     private static final Pattern MOST = Forms.of("most");
     private static final Pattern RANGE = Forms.of("memory.range");
@@ -35,7 +36,7 @@ final class MemoryWords implements MailRule {
 
     @Override
     public void read(Passage passage, MailFindings findings) {
-        for (Pattern form : new Pattern[] {MODULES, STICKS, STICKS_OF}) {
+        for (Pattern form : new Pattern[] {MODULES, STICKS, STICKS_OF, TIMES}) {
             passage.each(form, hit -> product(hit, findings));
         }
         passage.each(NAMED_RANGE, hit -> range(hit, findings));

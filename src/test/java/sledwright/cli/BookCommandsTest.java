@@ -113,6 +113,9 @@ class BookCommandsTest {
                 "sledwright: 2026-0001 is draft; accept takes a quote that is sent\n"));
         assertThat(book("send", "2026-0007").err()).isEqualTo("sledwright: there is no quote 2026-0007 in the book\n");
         assertThat(book("send", "7").err()).contains("'7' must be the number of a quote such as 2026-0001");
+        Run backwards = book("list", "--since", "2026-03-05", "--until", "2026-03-01");
+        assertThat(backwards.err()).isEqualTo("sledwright: no day is from 2026-03-05 until 2026-03-01; the later day comes last\n");
+        assertThat(backwards.code()).isEqualTo(ExitCode.USAGE);
         assertThat(book("list", "--since", "yesterday").err()).contains("'yesterday' must be a date, such as 2026-11-18");
         assertThat(book("list", "--book", "jdbc:other:shop").err())
                 .isEqualTo("sledwright: --book 'jdbc:other:shop' must be a file, or begin with jdbc:postgresql:\n");
