@@ -19,7 +19,8 @@ import sledwright.rules.stock.Budget;
 /**
  * What more or less of one required figure costs. The least price as a function of the figure asked for is a staircase: it rises
  * behind the figure that a best build reaches, and the next stair ends at the figure that the next best build reaches. Where the
- * objective makes most of a figure, a stair ends where that falls or where it stays and the price rises.
+ * objective makes most of a figure, a stair ends where that falls or where it stays and the price rises. Stairs of cards may fall, too:
+ * three from a lot can cost less than two.
  */
 public final class RequirementSteps {
 
@@ -107,7 +108,7 @@ public final class RequirementSteps {
             Order order = found.get();
             double figure = figure(order);
             Optional<Order> beyond = best(figure + asked.entry().grain());
-            while (beyond.isPresent() && !standing(order).precedes(standing(beyond.get()))) {
+            while (beyond.isPresent() && !standing(order).differs(standing(beyond.get()))) {
                 figure = figure(beyond.get());
                 beyond = best(figure + asked.entry().grain());
             }
@@ -117,7 +118,7 @@ public final class RequirementSteps {
         return found.isEmpty();
     }
 
-    /** @param upTo the greatest figure that costs no more than the order */
+    /** @param upTo the greatest figure that costs as much as the order */
     private Step step(Order order, double upTo) {
         Standing standing = standing(order);
         return new Step(upTo, standing.measured(oracle.catalog()), standing.above(standing(best), oracle.catalog()),

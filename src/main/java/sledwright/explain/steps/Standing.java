@@ -51,6 +51,11 @@ record Standing(Objective objective, double aim, long price) {
         return beats(other) || !isMoney() && !other.beats(this) && price < other.price;
     }
 
+    /** Whether one of them comes before the other. */
+    boolean differs(Standing other) {
+        return precedes(other) || other.precedes(this);
+    }
+
     /** The same machines where each of a number of units costs more by an amount. */
     Standing dearer(int units, long each) {
         long more = units * each;
