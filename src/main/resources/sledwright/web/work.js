@@ -10,8 +10,11 @@ const running = crypto.randomUUID();
 function headers() { return asking({ 'Content-Type': 'application/yaml' }); }
 
 function busy(on) {
+  const stood = document.activeElement;
   $('#stop').disabled = !on;
   $('#go').disabled = on;
+  // A button that can be pressed no longer would leave whoever works with keys alone nowhere.
+  if (stood.disabled) { $(on ? '#stop' : '#answer').focus({ preventScroll: true }); }
   $('#answer').toggleAttribute('aria-busy', on);
 }
 

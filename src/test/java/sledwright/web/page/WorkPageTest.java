@@ -32,6 +32,7 @@ class WorkPageTest {
     void anOrderIsAnsweredAndAFaultIsShownInItsLine(Browser browser) {
         browser.visit(SERVER + "work").click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
         assertThat(browser.ask("return document.querySelector('#result').textContent").toString()).contains("front", "back", "Parts to pick");
+        assertThat(browser.ask("return document.activeElement.id")).as("where whoever works with keys alone goes on").isEqualTo("answer");
         browser.type("#text", "kind: order\nlines:\n  a: { machines: none }\n").click("#go").until("document.querySelector('#fault').textContent.startsWith('line 3: ')");
         assertThat(browser.ask("return document.querySelector('#result').textContent + document.querySelector('#progress').textContent")).as("an answer to another text").isEqualTo("");
         assertThat(browser.ask("const text = document.querySelector('#text'); return text.value.slice(text.selectionStart, text.selectionEnd)")).isEqualTo("  a: { machines: none }");
