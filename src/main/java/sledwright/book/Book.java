@@ -72,10 +72,7 @@ public final class Book implements AutoCloseable {
         return database.write(sql -> {
             SavedQuote now = locked(sql, from.number(), by);
             next(sql, now, QuoteStep.REVISE, by);
-            if (now.offered().version() != from.offered().version()) {
-                throw new BookRefusal(Kind.STEP, "%s was revised by somebody else meanwhile; version %s is the last now"
-                        .formatted(now.number(), now.offered().version()));
-            }
+            now.requireNoneAfter(from.offered().version());
             int version = now.offered().version() + 1;
             Quotes.insertVersion(sql, now.number(), version, fresh, program, by);
             Quotes.revise(sql, now, version, fresh);

@@ -12,6 +12,18 @@ import java.util.Optional;
 public record SavedQuote(QuoteNumber number, String customer, QuoteState state, Offered offered, Days days, String note, String reason) {
 
     /**
+     * Whoever looks at a quote for long may mean what somebody else has revised since: another machine at another price.
+     *
+     * @throws BookRefusal where there is a later version than the one that was seen
+     */
+    public void requireNoneAfter(int seen) {
+        if (seen < offered.version()) {
+            throw new BookRefusal(BookRefusal.Kind.STEP, "%s was revised by somebody else meanwhile; version %s is the last now"
+                    .formatted(number, offered.version()));
+        }
+    }
+
+    /**
      * What it offers.
      *
      * @param version the last one, from 1

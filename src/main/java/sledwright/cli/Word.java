@@ -14,6 +14,7 @@ import picocli.CommandLine.TypeConversionException;
 import sledwright.book.QuoteState;
 import sledwright.desk.CompareQuestion;
 import sledwright.desk.view.Audience;
+import sledwright.input.Figure;
 
 /** Reads one of an option's words, whatever its case. */
 abstract class Word<E> implements ITypeConverter<E> {
@@ -89,10 +90,7 @@ abstract class Word<E> implements ITypeConverter<E> {
     static final class OfAmount implements ITypeConverter<BigDecimal> {
         @Override
         public BigDecimal convert(String given) {
-            if (given.matches("[0-9]{1,12}(\\.[0-9]{1,4})?")) {
-                return new BigDecimal(given);
-            }
-            throw new TypeConversionException("'%s' must be an amount, such as 1150.00".formatted(given));
+            return Figure.amount(given).orElseThrow(() -> new TypeConversionException("'%s' %s".formatted(given, Figure.NO_AMOUNT)));
         }
     }
 

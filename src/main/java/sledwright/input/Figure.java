@@ -13,11 +13,15 @@ import java.util.regex.Pattern;
  */
 public record Figure(Optional<BigDecimal> value, String problem) {
 
+    /** What is wrong with an amount that cannot be read. */
+    public static final String NO_AMOUNT = "must be an amount, such as 1150.00";
+
     /** Longer figures are no prices or watts, and some take a computer hours to round. */
     private static final int MOST_CHARACTERS = 30;
     private static final int MOST_DIGITS = 18;
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    private static final Pattern AMOUNT = Pattern.compile("[0-9]{1,12}(\\.[0-9]{1,4})?");
     private static final Pattern COMMA = Pattern.compile("([+-]?\\d+),(\\d+)");
     private static final Pattern THOUSANDS_BY_POINT = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+(,\\d+)?");
 
@@ -31,6 +35,11 @@ public record Figure(Optional<BigDecimal> value, String problem) {
                 "(k|[kmtp]i?b|terabytes?|[mkt](w|hz|eur)|km|weeks?|months?|hours?|cm|ft|feet)", Pattern.CASE_INSENSITIVE);
         private static final Pattern AFTER_CURRENCY = Pattern.compile("\\p{Sc}\\s*([+-]?\\d+(?:[.,]\\d+)?)");
         private static final Pattern NOT_FINITE = Pattern.compile("[+-]?\\.?(nan|inf|infinity|∞)", Pattern.CASE_INSENSITIVE);
+    }
+
+    /** An amount of money as a person types it; empty: see {@link #NO_AMOUNT}. */
+    public static Optional<BigDecimal> amount(String typed) {
+        return AMOUNT.matcher(typed).matches() ? Optional.of(new BigDecimal(typed)) : Optional.empty();
     }
 
     /** Reads a figure with a decimal point or, where the file allows it, with a decimal comma. */

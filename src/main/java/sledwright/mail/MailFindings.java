@@ -48,6 +48,14 @@ final class MailFindings {
         wishes.add(new Found(at, new MailWish(key, value, words, remark)));
     }
 
+    /** A part that is used, of which no wish can say how often. */
+    void use(String sku, boolean counted, int at, String words) {
+        wish("use", sku, at, words);
+        if (counted) {
+            unread(at, words, "that it is used is a wish, how often is not");
+        }
+    }
+
     void unread(int at, String words, String why) {
         unread.add(new Left(at, new UnreadWords(words, why)));
     }
@@ -129,10 +137,7 @@ final class MailFindings {
         boolean askedByKind = found(found -> found.wish().key().matches("require\\.cards\\.\\d+\\.kind"))
                 .anyMatch(found -> found.wish().value().equals(kind));
         if (askedByKind) {
-            wish("use", card.value(), named.at(), card.words());
-            if (!card.remark().isEmpty()) {
-                unread(named.at(), card.words(), "that it is used is a wish, how often is not");
-            }
+            use(card.value(), !card.remark().isEmpty(), named.at(), card.words());
             return;
         }
         String path = nextCard();

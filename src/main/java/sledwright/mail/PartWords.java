@@ -80,13 +80,11 @@ final class PartWords implements MailRule {
             takeCount(hit);
             findings.card(shop.card(sku).get(), hit.has("n") ? hit.plain("n") : "", hit.at(), words);
         } else {
-            findings.wish("use", sku, hit.at(), words);
-            if (hit.has("n") && shop.processor(sku).isPresent()) {
-                takeCount(hit);
+            takeCount(hit);
+            boolean processors = hit.has("n") && shop.processor(sku).isPresent();
+            findings.use(sku, hit.has("n") && !processors, hit.at(), words);
+            if (processors) {
                 findings.wish("require.processors", hit.plain("n"), hit.at(), words);
-            } else if (hit.has("n")) {
-                takeCount(hit);
-                findings.unread(hit.at(), words, "that it is used is a wish, how often is not");
             }
         }
     }

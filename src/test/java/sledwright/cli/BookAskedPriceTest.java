@@ -28,7 +28,7 @@ class BookAskedPriceTest {
     @BeforeEach
     void write() throws IOException {
         shop = Folders.shopOfTwoWeeks(folder.resolve("shop"));
-        request = Files.writeString(folder.resolve("node.yaml"), "kind: quote\ncatalog: shop\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
+        request = Folders.nodeOf(folder);
     }
 
     private Run book(String... words) {
@@ -50,9 +50,7 @@ class BookAskedPriceTest {
     }
 
     private void offer(String old, String fresh) throws IOException {
-        Path offers = shop.resolve("offers.csv");
-        assertThat(Files.readString(offers)).contains(old);
-        Files.writeString(offers, Files.readString(offers).replace(old, fresh));
+        Folders.change(shop.resolve("offers.csv"), old, fresh);
     }
 
     private static String words(Run run) {

@@ -36,7 +36,7 @@ class BookCommandsTest {
     @BeforeEach
     void write() throws IOException {
         shop = Folders.shopOfTwoWeeks(folder.resolve("shop"));
-        request = Files.writeString(folder.resolve("node.yaml"), "kind: quote\ncatalog: shop\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
+        request = Folders.nodeOf(folder);
     }
 
     private Run book(String... words) {

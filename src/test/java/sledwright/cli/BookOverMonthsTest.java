@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +30,7 @@ class BookOverMonthsTest {
     @BeforeEach
     void write() throws IOException {
         shop = Folders.shopOfTwoWeeks(folder.resolve("shop"));
-        request = Files.writeString(folder.resolve("node.yaml"), "kind: quote\ncatalog: shop\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
+        request = Folders.nodeOf(folder);
     }
 
     private Run on(String day, String... words) {
@@ -55,9 +54,7 @@ class BookOverMonthsTest {
     }
 
     private void change(String file, String old, String fresh) throws IOException {
-        Path path = shop.resolve(file);
-        assertThat(Files.readString(path)).contains(old);
-        Files.writeString(path, Files.readString(path).replace(old, fresh));
+        Folders.change(shop.resolve(file), old, fresh);
     }
 
     private static String words(Run run) {

@@ -1,5 +1,7 @@
 package sledwright.samples;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +22,18 @@ public final class Folders {
         copy(SHOP, to);
         Files.writeString(to.resolve("catalog.yaml"), "\ndocument: { valid_days: 14 }\n", StandardOpenOption.APPEND);
         return to;
+    }
+
+    /** A request of a folder's shop, beside it. */
+    public static Path nodeOf(Path folder) throws IOException {
+        return Files.writeString(folder.resolve("node.yaml"), "kind: quote\ncatalog: shop\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
+    }
+
+    /** Puts other words into a file, which must have the old ones. */
+    public static void change(Path file, String old, String fresh) throws IOException {
+        String text = Files.readString(file);
+        assertThat(text).contains(old);
+        Files.writeString(file, text.replace(old, fresh));
     }
 
     /** A copy of every file under a folder. */

@@ -165,7 +165,7 @@ public record UpgradeView(Topic topic, UpgradeProof proof, Standing standing, Op
         List<Line> lines = Lines.of(plan, upgrade.installed(), shop);
         return new Done(plan.changesAnything(), Spent.of(plan.spend(), shop),
                 BuildView.of(plan.order(), Optional.of(shop.amount(plan.spend().total())), lines),
-                plan.refits().stream().filter(refit -> !refit.steps().isEmpty() || refit.remade()).map(UpgradeView::work).toList());
+                plan.refits().stream().filter(Refit::changesAnything).map(UpgradeView::work).toList());
     }
 
     private static Work work(Refit refit) {

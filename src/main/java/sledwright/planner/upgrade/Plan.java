@@ -26,7 +26,7 @@ public record Plan(Order order, Spend spend, List<Refit> refits, SortedMap<Strin
 
     /** Whether any machine is worked on: parts come or go, or drives that stay are made a volume of another level. */
     public boolean changesAnything() {
-        return refits.stream().anyMatch(refit -> !refit.steps().isEmpty() || refit.remade()) || !pulled.isEmpty() || !added().isEmpty();
+        return refits.stream().anyMatch(Refit::changesAnything) || !pulled.isEmpty() || !added().isEmpty();
     }
 
     /** What does not come out of the machines themselves. */

@@ -14,4 +14,9 @@ public record Refit(int machines, Build after, List<BenchStep> steps, boolean re
     public Refit {
         steps = List.copyOf(steps);
     }
+
+    /** Whether anything is done. */
+    public boolean changesAnything() {
+        return remade || !steps.isEmpty();
+    }
 }

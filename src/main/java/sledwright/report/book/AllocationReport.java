@@ -63,8 +63,7 @@ public final class AllocationReport {
 
     /** What the customer was told; in another currency than today's, with its name. */
     static String told(SavedQuote quote, String currency) {
-        return quote.offered().pays().map(amount -> quote.offered().currency().equals(currency) ? amount.toString()
-                : "%s %s".formatted(amount, quote.offered().currency())).orElse("none");
+        return quote.offered().pays().map(amount -> BookText.amount(amount, quote.offered().currency(), currency)).orElse("none");
     }
 
     private static String units(Map<LotName, Integer> units, String between) {

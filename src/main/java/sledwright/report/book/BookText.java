@@ -1,5 +1,6 @@
 package sledwright.report.book;
 
+import java.math.BigDecimal;
 import java.util.List;
 import sledwright.book.HistoryEntry;
 import sledwright.book.SavedQuote;
@@ -28,6 +29,11 @@ public final class BookText {
                 quote.offered().machines(), quote.offered().pays().map(Object::toString).orElse("none"), quote.offered().currency(),
                 quote.days().validUntil().map(Object::toString).orElse("")));
         return page.table(table).gap().text(Numbers.counted(quotes.size(), "quote")).toString();
+    }
+
+    /** An amount beside others that are in the shop's currency; in another it has its name. */
+    static String amount(BigDecimal amount, String currency, String shops) {
+        return amount.toPlainString() + (currency.equals(shops) ? "" : " " + currency);
     }
 
     /** What was done with a quote, by day. */

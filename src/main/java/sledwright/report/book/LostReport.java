@@ -89,7 +89,7 @@ public final class LostReport {
 
     /** Amounts of a quote that was made in another currency name it. */
     private static String words(Optional<BigDecimal> amount, Lost of, PastDemand demand) {
-        return words(amount) + (amount.isEmpty() || of.currency().equals(demand.currency()) ? "" : " " + of.currency());
+        return amount.map(known -> BookText.amount(known, of.currency(), demand.currency())).orElse("");
     }
 
     public static String csv(PastDemand demand) {

@@ -113,7 +113,7 @@ public final class PastPiece {
 
     private String money(Optional<BigDecimal> amount, Lost of) {
         return of.currency().equals(demand.currency()) ? money(amount)
-                : amount.map(known -> "%s %s".formatted(known.toPlainString(), of.currency())).orElse("");
+                : amount.map(known -> BookText.amount(known, of.currency(), demand.currency())).orElse("");
     }
 
     private String money(Optional<BigDecimal> amount) {

@@ -12,7 +12,6 @@ import sledwright.book.Answering;
 import sledwright.book.AskingAgain;
 import sledwright.book.Asked;
 import sledwright.book.Book;
-import sledwright.book.BookRefusal;
 import sledwright.book.BookSearch;
 import sledwright.book.QuoteNumber;
 import sledwright.book.QuoteState;
@@ -24,6 +23,7 @@ import sledwright.book.Signature;
 import sledwright.desk.Terms;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.SheetAnswer;
+import sledwright.input.Figure;
 import sledwright.input.Source;
 import sledwright.report.book.BookJson;
 import sledwright.report.page.PageHead;
@@ -123,7 +123,7 @@ final class BookDesk {
         Book book = shop.shelf().book();
         Signature by = signature(options, who);
         Reserving reserving = new Reserving(book, Optional.of(shop.folder()), terms(options));
-        requireLast(book.find(number, by), options);
+        whole("version", options).ifPresent(seen -> book.find(number, by).requireNoneAfter(seen));
         return switch (step) {
             case "hold" -> reserving.hold(number, whole("option", options), options.day("until"), by);
             case "release" -> book.release(number, by);
@@ -139,24 +139,12 @@ final class BookDesk {
         };
     }
 
-    /** Whoever looks at a page for long may mean what somebody else has revised since: another machine at another price. */
-    private static void requireLast(SavedQuote quote, QueryOptions options) {
-        int last = quote.offered().version();
-        if (whole("version", options).orElse(last) < last) {
-            throw new BookRefusal(BookRefusal.Kind.STEP, "%s was revised by somebody else meanwhile; version %s is the last now"
-                    .formatted(quote.number(), last));
-        }
-    }
-
     private static String reason(QueryOptions options) {
         return options.text("reason").orElse("");
     }
 
     private static BigDecimal amount(String given) {
-        if (!given.strip().matches("[0-9]{1,12}(\\.[0-9]{1,4})?")) {
-            throw RefusedException.of(400, "would-pay", given, "must be an amount, such as 1150.00");
-        }
-        return new BigDecimal(given.strip());
+        return Figure.amount(given.strip()).orElseThrow(() -> RefusedException.of(400, "would-pay", given, Figure.NO_AMOUNT));
     }
 
     private SavedQuote revise(Book book, QuoteNumber number, QueryOptions options, Signature by) {
