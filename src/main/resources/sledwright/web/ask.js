@@ -418,7 +418,9 @@ function faults(found) {
       $('#part-fault').textContent = sentences([fault.message]);
     } else if (row) {
       const before = $('.fault', row).textContent;
-      const words = fault.message.replace(/^\S+ "[^"]*": /, '');
+      // The field shows its key and its value, which may have quotation marks of its own.
+      const named = `"${fault.value}": `;
+      const words = fault.message.slice(fault.value && fault.message.includes(named) ? fault.message.indexOf(named) + named.length : 0);
       $('.fault', row).textContent = before === '' ? words : sentences([before, words]);
       const field = $$('[data-path]', row).find(each => each.dataset.path === key);
       if (field) { field.setAttribute('aria-invalid', 'true'); }

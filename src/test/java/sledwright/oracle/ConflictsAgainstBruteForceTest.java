@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -202,12 +203,19 @@ class ConflictsAgainstBruteForceTest {
     /** Entries have no names: they are told apart by their words, and of entries alike so many stay as are named. */
     private static List<CardWish> keptCards(Equipment asked, List<Conflict.Member> kept, Predicate<CardWish> always) {
         List<String> named = new ArrayList<>(kept.stream().filter(member -> member.key().equals("require.cards")).map(member -> member.words().toString()).toList());
-        return asked.cards().stream().filter(wish -> always.test(wish) || named.remove(AskedCards.words(wish).toString())).toList();
+        return gathered(asked.cards()).stream().filter(wish -> always.test(wish) || named.remove(AskedCards.words(wish).toString())).toList();
+    }
+
+    /** Entries of one part are named together. */
+    private static List<CardWish> gathered(List<CardWish> wishes) {
+        Map<Object, CardWish> gathered = new LinkedHashMap<>();
+        wishes.forEach(wish -> gathered.merge(wish.sku().<Object>map(sku -> sku).orElseGet(Object::new), wish, (one, other) -> one.with(one.count() + other.count())));
+        return new ArrayList<>(gathered.values());
     }
 
     /** The first entry of these words asks for another number, none where that is empty. */
     private static List<CardWish> changedCards(List<CardWish> before, String words, String to) {
-        List<CardWish> cards = new ArrayList<>(before);
+        List<CardWish> cards = gathered(before);
         CardWish wish = cards.stream().filter(one -> AskedCards.words(one).toString().equals(words)).findFirst().orElseThrow();
         cards.remove(wish);
         if (!to.isEmpty()) {

@@ -39,8 +39,8 @@ public final class EquipmentDemands {
     }
 
     /**
-     * Each volume, its hot spares, entry of cards and extra by itself, and the enclosure of a sled. What may bring a part that is held
-     * beyond question into a build is none: without it nothing could be held.
+     * Each volume, its hot spares, entry of cards and extra by itself, entries of one card together, and the enclosure of a sled. What may
+     * bring a part that is held beyond question into a build is none: without it nothing could be held.
      */
     static Stream<Demand> of(WhatIf terms, Catalog catalog) {
         Equipment asked = terms.request().equipment();
@@ -51,7 +51,7 @@ public final class EquipmentDemands {
         Stream<Demand> spares = asked.volumes().stream().filter(wish -> !isRiser && wish.hotSpares() > 0).map(EquipmentDemands::spares);
         Stream<Demand> volumes = asked.volumes().stream().filter(wish -> !isRiser)
                 .map(wish -> volume(wish, !(held.orElse(null) instanceof Drive drive && wish.takes(drive.likeness()))));
-        Stream<Demand> cards = asked.cards().stream()
+        Stream<Demand> cards = gathered(asked.cards()).stream()
                 .filter(wish -> !isRiser && !(held.orElse(null) instanceof Card card && wish.takes(card))).map(EquipmentDemands::cards);
         return Stream.of(spares, volumes, cards, extras(terms), housing ? Stream.of(enclosure()) : Stream.<Demand>of())
                 .flatMap(demands -> demands);
@@ -170,6 +170,21 @@ public final class EquipmentDemands {
                 .filter(gb -> gb < below).distinct().sorted(Comparator.reverseOrder()).toList();
     }
 
+    /** Entries of one part are one wish for all of its cards; entries by kind may be served by different parts, and stay apart. */
+    private static List<CardWish> gathered(List<CardWish> wishes) {
+        List<CardWish> gathered = new ArrayList<>();
+        for (CardWish wish : wishes) {
+            Optional<CardWish> earlier = gathered.stream().filter(other -> isOfThePart(wish, other)).findFirst();
+            earlier.ifPresentOrElse(other -> gathered.set(gathered.indexOf(other), other.with(other.count() + wish.count())),
+                    () -> gathered.add(wish));
+        }
+        return gathered;
+    }
+
+    private static boolean isOfThePart(CardWish wish, CardWish other) {
+        return wish.sku().isPresent() && wish.sku().equals(other.sku());
+    }
+
     private static Demand cards(CardWish wish) {
         Sentence words = AskedCards.words(wish);
         return Demand.of(AskedCards.KEY, words.toString(), words,
@@ -227,9 +242,10 @@ public final class EquipmentDemands {
         return with(terms, new Equipment(volumes, cards, before.extras(), before.enclosure()));
     }
 
-    private static <T> List<T> less(List<T> all, T one) {
-        List<T> fewer = new ArrayList<>(all);
+    private static List<CardWish> less(List<CardWish> all, CardWish one) {
+        List<CardWish> fewer = new ArrayList<>(all);
         fewer.remove(one);
+        fewer.removeIf(other -> isOfThePart(one, other));
         return fewer;
     }
 

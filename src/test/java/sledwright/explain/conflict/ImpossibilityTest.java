@@ -12,8 +12,11 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.catalog.CatalogReader;
+import sledwright.domain.CardWish;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Equipment;
 import sledwright.domain.Labour;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -67,6 +70,18 @@ class ImpossibilityTest {
                         .formatted(cheapest(request)));
         assertThat(relaxations(request)).contains(
                 "Raise the price from 300.00 EUR to %s EUR: builds from %s EUR.".formatted(cheapest(request), cheapest(request)));
+    }
+
+    @Test
+    void entriesOfOneCardAreOneWish() {
+        CardWish three = new CardWish(Optional.of("HT-250"), Optional.empty(), 0, 0, 3);
+        Request request = asking(Samples.require().cores(8).memoryGb(32).make(), Limits.NONE)
+                .withEquipment(new Equipment(List.of(), List.of(three, three.with(1)), Map.of(), EnclosureFrom.NEW));
+        Explanation told = explain(request, CatalogReader.read(Path.of("catalogs/heronfold-yard")));
+        assertThat(told.conflicts()).extracting(Conflict::message)
+                .containsExactly("There is room for 2 of them; the request asks for 4 x HT-250.");
+        assertThat(told.relaxations()).extracting(Relaxation::message).singleElement().asString()
+                .startsWith("Fit 2 instead of 4 x HT-250: builds from ");
     }
 
     /** Supplies of the enclosure count as forbidden, and as too weak for the mains, where it is asked which demands a build meets. */

@@ -292,6 +292,8 @@ class AskPageTest {
         browser.visit(SERVER + "#require.cores=many&require.memory_gb=much").until("document.getElementById('said').textContent.includes('number')");
         assertThat(browser.ask("return document.getElementById('said').textContent"))
                 .isEqualTo("require.cores \"many\": must be a number. require.memory_gb \"much\": must be a number.");
+        browser.visit(SERVER + "#require.cores=16%22+many").until("document.getElementById('said').textContent.includes('16')");
+        assertThat(browser.ask("return document.querySelector('[data-id=\"require.cores\"] .fault').textContent")).isEqualTo("must be a number");
         browser.visit(PLAIN).until(ANSWERED).ask("document.getElementById('more').open = true");
         browser.click("[data-add='on_hand']").until("location.hash.includes('on_hand')").until(ANSWERED).press(Keys.TAB, "3");
         browser.until(ANSWERED);

@@ -93,6 +93,9 @@ class BookPageTest {
         assertThat(post("/api/book?customer=X", "kind: order\n").status()).isEqualTo(400);
         assertThat(post("/api/book?customer=X", "kind: quote\nrequire: { cores: 9999 }\n").body()).contains("\"price\": null");
         assertThat(Wire.get(address, "/api/book?state=lost").body()).contains("must be one of draft, sent");
+        Wire.Reply backwards = Wire.get(address, "/api/book?since=2026-03-05&until=2026-03-01");
+        assertThat(backwards.status()).isEqualTo(400);
+        assertThat(backwards.body()).contains("no day is from 2026-03-05 until 2026-03-01; the later day comes last");
         assertThat(Wire.get(address, "/api/book?since=soon").body()).contains("must be a date, such as 2026-11-18");
         for (String[] wrong : new String[][] {{"/api/book/7", "404", "must end with the number of a quote, such as /api/book/2026-0001"}, {"/api/book/2026-0009/history", "404", "there is no quote 2026-0009"},
             {"/api/book/2026-0001?format=docx", "400", "must be one of csv, eml, html, json, pdf, text, xlsx"}, {"/api/book/2026-0001?version=two", "400", "must be a number"},
