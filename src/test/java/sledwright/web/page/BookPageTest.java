@@ -9,6 +9,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -193,6 +196,22 @@ class BookPageTest {
     }
 
     /** The price that is shown is of the catalogue as it was then, what is kept is of that of now. */
+    @Test
+    @InBrowser
+    void whatWasFoundIsPrintedUntilAQuoteIsOpened(Browser browser) throws IOException {
+        post("/api/book?customer=Orchard", QUOTE);
+        browser.visit(address + "book").until("document.querySelector('#quotes li')");
+        assertThat(onPaper(browser)).contains("Quotes in the book", "1 quote", "Orchard").doesNotContain("Choose a quote", "Made from");
+        browser.click("#quotes button, #quotes a").until("document.querySelector('#history tbody tr')");
+        assertThat(onPaper(browser)).contains("draft", "What was done with it").doesNotContain("Quotes in the book");
+    }
+
+    private static String onPaper(Browser browser) throws IOException {
+        try (PDDocument printed = Loader.loadPDF(browser.printed())) {
+            return new PDFTextStripper().getText(printed);
+        }
+    }
+
     @Test
     @InBrowser
     void whatIsKeptAtAnotherPriceThanWasShownIsSaid(Browser browser) throws IOException {

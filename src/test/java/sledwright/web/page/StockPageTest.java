@@ -81,6 +81,7 @@ class StockPageTest {
                     "Lies dead: nothing that is sold takes it, or its lot is over", "Z9-99", "What is here, and what suppliers have", "Bars: what each kind brings beside the others, filled as far as it cost.", "Columns of the table: sku, supplier, unit_cost, available; also min_quantity, lead_days, condition.",
                     "Least each", "Elsewhere", "Platforms", "Processors", "Memory modules", "Heat sinks", "Power supplies");
             assertThat(browser.ask("return document.querySelector('tr.dead .sku').textContent")).isEqualTo("Z9-99");
+            assertThat((String) browser.ask("return document.querySelector('.stuck li').textContent")).startsWith("No platform takes card NET-2X10");
             assertThat(browser.barriers()).isEmpty();
             Files.writeString(shop.resolve("offers.csv"), "nonsense\n");
             assertThat(Wire.get(server.address(), "/stock").body()).contains("Put the catalogue's faults right first; they stand above.");
