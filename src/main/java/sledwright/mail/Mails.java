@@ -17,8 +17,8 @@ public final class Mails {
     private static final int LONGEST_SENTENCE = 1_200;
     private static final int WRAPPED_FROM = 50;
     private static final Pattern ENDS = Forms.of("mails.ends");
-    private static final Pattern BLANKS = Pattern.compile("[ \t\u00a0\u202f]++");
-    private static final Pattern NO_WIDTH = Pattern.compile("[\u200b-\u200d\u2060\ufeff]");
+    private static final Pattern BLANKS = Pattern.compile("\\h++");
+    private static final Pattern NO_WIDTH = Pattern.compile("\\p{Cf}");
     private static final Pattern EARLIER = Forms.of("mails.earlier");
     private static final Pattern ANY_FIGURE = Pattern.compile("\\d");
     private static final Pattern BULLET = Forms.of("mails.bullet");

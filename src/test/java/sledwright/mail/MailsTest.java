@@ -152,6 +152,7 @@ class MailsTest {
         "eight 16GB DIMMs, 12 cores | require.cores = 12, require.memory_gb = 128",
         "16 cores, 256 GB RAM (32 GB x 8 DDR4) | require.cores = 16, require.memory_gb = 256",
         "16\u200b cores\ufeff, 64 GB RAM | require.cores = 16, require.memory_gb = 64",
+        "16\u200e\u2009co\u00adres, 64\u2007GB RAM | require.cores = 16, require.memory_gb = 64",
         "16 cores, 32GB x 8 RDIMM | require.cores = 16, require.memory_gb = 256",
         "12 cores, 4 sticks of 32 GB | require.cores = 12, require.memory_gb = 128",
         "64GB RAM, no 4-rank modules | require.memory_gb = 64",
