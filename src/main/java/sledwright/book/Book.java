@@ -96,12 +96,20 @@ public final class Book implements AutoCloseable {
         return database.write(sql -> stepped(sql, number, step, choice, hold, catalog, reason, by));
     }
 
-    /** Notes that a customer does not take a quote, and what all its machines would have been taken for. */
-    public SavedQuote decline(QuoteNumber number, BigDecimal wouldPay, String reason, Signature by) {
+    /**
+     * Notes that a customer does not take a quote.
+     *
+     * @param choice   which of its options it was about; empty: the same as before
+     * @param wouldPay what all its machines would have been taken for; empty: nobody said
+     */
+    public SavedQuote decline(QuoteNumber number, Optional<Integer> choice, Optional<BigDecimal> wouldPay, String reason, Signature by) {
         return database.write(sql -> {
-            SavedQuote declined = stepped(sql, number, QuoteStep.DECLINE, Optional.empty(), false, Optional.empty(), reason, by);
-            Quotes.requireWholeCoins(wouldPay, declined.offered().currency());
-            sql.change("UPDATE quote SET would_pay = ? WHERE number = ?", Quotes.minor(wouldPay, declined.offered().currency()), number);
+            SavedQuote declined = stepped(sql, number, QuoteStep.DECLINE, choice, false, Optional.empty(), reason, by);
+            if (wouldPay.isPresent()) {
+                String currency = declined.offered().currency();
+                Quotes.requireWholeCoins(wouldPay.get(), currency);
+                sql.change("UPDATE quote SET would_pay = ? WHERE number = ?", Quotes.minor(wouldPay.get(), currency), number);
+            }
             return declined;
         });
     }
@@ -232,9 +240,9 @@ public final class Book implements AutoCloseable {
         return to;
     }
 
-    /** The quote with that number. */
+    /** The quote with that number, as it was seen. */
     public SavedQuote find(QuoteNumber number, Signature by) {
-        return database.read(sql -> known(sql, number, by));
+        return by.seen(database.read(sql -> known(sql, number, by)));
     }
 
     /** Quotes by their numbers. */
@@ -253,10 +261,7 @@ public final class Book implements AutoCloseable {
 
     /** A document of a version, every byte as it was saved. */
     public byte[] paper(SavedQuote quote, int version, String kind) {
-        if (version < 1 || version > quote.offered().version()) {
-            throw new BookRefusal(Kind.VALUE, "%s has no version %s; its last is %s".formatted(quote.number(), version,
-                    quote.offered().version()));
-        }
+        quote.requireVersion(version);
         return database.read(sql -> {
             Optional<byte[]> paper = Quotes.paper(sql, quote.number(), version, kind);
             return paper.isPresent() ? paper.get() : Quotes.noPaper(sql, quote.number(), version, kind);
@@ -367,10 +372,10 @@ public final class Book implements AutoCloseable {
         return database.write(work);
     }
 
-    /** Nobody else changes the quote until the transaction ends. */
+    /** Nobody else changes the quote until the transaction ends, nor has changed it since it was seen. */
     private static SavedQuote locked(Sql sql, QuoteNumber number, Signature by) throws SQLException {
         sql.change("UPDATE quote SET state = state WHERE number = ?", number);
-        return known(sql, number, by);
+        return by.seen(known(sql, number, by));
     }
 
     private static SavedQuote known(Sql sql, QuoteNumber number, Signature by) throws SQLException {

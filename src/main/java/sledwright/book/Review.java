@@ -28,6 +28,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.input.FaultsException;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderPlanner;
+import sledwright.planner.order.OrderStatus;
 import sledwright.request.Job;
 
 /**
@@ -143,7 +144,7 @@ public final class Review {
         });
         int version = subject.quote().offered().version();
         if (subject.held()) {
-            return new ReviewRows.Row(number, version, Reviewed.Outcome.HELD, Optional.empty(), "");
+            return new ReviewRows.Row(number, version, Reviewed.Outcome.HELD, Optional.empty(), Optional.empty(), "");
         }
         // What it keeps itself is not gone.
         Stock stock = subject.others().map(this::stock).orElse(offered);
@@ -151,32 +152,41 @@ public final class Review {
                 .map(pick -> "%s of lot %s: %s wanted, %s left".formatted(pick.sku(), pick.lot(), pick.units(), stock.left(pick)))
                 .collect(Collectors.joining("\n"));
         if (!subject.quote().offered().currency().equals(shop.currency().getCurrencyCode())) {
-            return new ReviewRows.Row(number, version, Reviewed.Outcome.UNREADABLE, Optional.empty(), gone);
+            return new ReviewRows.Row(number, version, Reviewed.Outcome.UNREADABLE, Optional.empty(), Optional.empty(), gone);
         }
         try {
             // Customers who asked the same are answered the same.
             Best best = stock == offered ? bests.computeIfAbsent(List.of(ByteBuffer.wrap(subject.asked().request()),
                     subject.asked().sets()), same -> best(subject.asked(), offered)) : best(subject.asked(), stock);
-            if (!best.known() || best.price().isEmpty()) {
-                Reviewed.Outcome without = best.known() ? Reviewed.Outcome.IMPOSSIBLE : Reviewed.Outcome.UNDECIDED;
-                return new ReviewRows.Row(number, version, without, Optional.empty(), gone);
-            }
-            long price = best.price().get();
-            Reviewed.Outcome outcome = price == subject.price() ? Reviewed.Outcome.SAME
-                    : price > subject.price() && subject.price() >= 0 ? Reviewed.Outcome.DEARER : Reviewed.Outcome.CHEAPER;
-            return new ReviewRows.Row(number, version, outcome, Optional.of(price), gone);
+            return new ReviewRows.Row(number, version, best.beside(subject.price()), best.price(), best.least(), gone);
         } catch (FaultsException unreadable) {
-            return new ReviewRows.Row(number, version, Reviewed.Outcome.UNREADABLE, Optional.empty(), gone);
+            return new ReviewRows.Row(number, version, Reviewed.Outcome.UNREADABLE, Optional.empty(), Optional.empty(), gone);
         }
     }
 
     /**
      * What the best costs today.
      *
-     * @param known whether that, or that there is none, is proved; of a whole order it is enough that it can be had
+     * @param known whether that there is none is proved
      * @param price minor units; empty: there is none, or none is known
+     * @param least minor units that are proved to be the least, the price itself where it is; empty: nothing is known of it
      */
-    private record Best(boolean known, Optional<Long> price) {
+    record Best(boolean known, Optional<Long> price, Optional<Long> least) {
+
+        /** @param before minor units; negative: it cost nothing, for there was no build */
+        Reviewed.Outcome beside(long before) {
+            if (price.isEmpty()) {
+                return known ? Reviewed.Outcome.IMPOSSIBLE : Reviewed.Outcome.UNDECIDED;
+            }
+            if (price.get() == before) {
+                return Reviewed.Outcome.SAME;
+            }
+            if (price.get() < before || before < 0) {
+                return Reviewed.Outcome.CHEAPER;
+            }
+            // That it can still be had for what was said is not ruled out before the bound is beyond it.
+            return least.filter(most -> most > before).isPresent() ? Reviewed.Outcome.DEARER : Reviewed.Outcome.UNDECIDED;
+        }
     }
 
     private Best best(Asked asked, Stock stock) {
@@ -186,7 +196,9 @@ public final class Review {
             return whole(new OrderPlanner(stock.offered(), stock.search(), terms.seed()).plan(order.order(), deadline, progress -> { }));
         }
         Findings found = stock.search().run(best(((Job.Quote) job).request()), deadline);
-        return new Best(found.status() != Status.BEST_FOUND, found.ranked().stream().findFirst().map(best -> best.price().total()));
+        boolean known = found.status() != Status.BEST_FOUND;
+        Optional<Long> price = found.ranked().stream().findFirst().map(best -> best.price().total()).filter(best -> known);
+        return new Best(known, price, price);
     }
 
     private static Request best(Request asked) {
@@ -195,8 +207,15 @@ public final class Review {
 
     /** An order of which machines are missing is not offered. */
     private static Best whole(OrderOutcome outcome) {
-        boolean whole = outcome.missing() == 0;
-        return new Best(whole || outcome.shortages().most(), whole ? Optional.of(outcome.price().total()) : Optional.empty());
+        if (outcome.missing() > 0) {
+            return new Best(outcome.shortages().most(), Optional.empty(), Optional.empty());
+        }
+        long price = outcome.price().total();
+        boolean proved = outcome.status() == OrderStatus.PROVED;
+        // A figure with worth in it says nothing of the price alone.
+        boolean bounded = outcome.best() == price && !Double.isNaN(outcome.bound());
+        return new Best(true, Optional.of(price),
+                proved ? Optional.of(price) : bounded ? Optional.of((long) Math.ceil(outcome.bound())) : Optional.empty());
     }
 
     private List<Reviewed> all() {
@@ -205,6 +224,7 @@ public final class Review {
                     .collect(Collectors.toMap(SavedQuote::number, Function.identity()));
             return ReviewRows.all(sql, run).stream().map(row -> new Reviewed(quotes.get(row.number()), row.outcome(),
                     row.price().map(price -> amount(price, quotes.get(row.number()))),
+                    row.least().map(least -> amount(least, quotes.get(row.number()))),
                     row.detail().isEmpty() ? List.of() : row.detail().lines().toList())).toList();
         });
     }

@@ -1,5 +1,6 @@
 package sledwright.book;
 
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -22,8 +23,8 @@ final class ReviewRows {
     record Progress(int done, int all) {
     }
 
-    /** How one quote came out; the price is in minor units. */
-    record Row(QuoteNumber number, int version, Reviewed.Outcome outcome, Optional<Long> price, String detail) {
+    /** How one quote came out; the price, and what none is below, are in minor units. */
+    record Row(QuoteNumber number, int version, Reviewed.Outcome outcome, Optional<Long> price, Optional<Long> least, String detail) {
     }
 
     /**
@@ -66,6 +67,9 @@ final class ReviewRows {
             if (row.price().isPresent()) {
                 sql.change("UPDATE review SET price = ? WHERE run = ? AND number = ?", row.price().get(), run, row.number());
             }
+            if (row.least().isPresent()) {
+                sql.change("UPDATE review SET least = ? WHERE run = ? AND number = ?", row.least().get(), run, row.number());
+            }
         }
     }
 
@@ -75,12 +79,13 @@ final class ReviewRows {
     }
 
     static List<Row> all(Sql sql, String run) throws SQLException {
-        return sql.all("SELECT number, version, outcome, price, detail FROM review WHERE run = ? AND outcome IS NOT NULL"
-                + " ORDER BY number", row -> {
-            long figure = row.getLong(4);
-            Optional<Long> price = row.wasNull() ? Optional.empty() : Optional.of(figure);
-            return new Row(QuoteNumber.named(row.getString(1)).orElseThrow(), row.getInt(2), Reviewed.Outcome.named(row.getString(3)),
-                    price, row.getString(5));
-        }, run);
+        return sql.all("SELECT number, version, outcome, price, least, detail FROM review WHERE run = ? AND outcome IS NOT NULL"
+                + " ORDER BY number", row -> new Row(QuoteNumber.named(row.getString(1)).orElseThrow(), row.getInt(2),
+                Reviewed.Outcome.named(row.getString(3)), figure(row, 4), figure(row, 5), row.getString(6)), run);
+    }
+
+    private static Optional<Long> figure(ResultSet row, int column) throws SQLException {
+        long figure = row.getLong(column);
+        return row.wasNull() ? Optional.empty() : Optional.of(figure);
     }
 }

@@ -9,10 +9,11 @@ import java.util.Optional;
 /**
  * An open quote against today's catalogue.
  *
- * @param now     what its request costs today; empty where it cannot be met or was not looked for
+ * @param now     the best found for its request today; empty where it cannot be met or was not looked for
+ * @param least   what is proved that it costs at least, the same where that is the best; empty where nothing is known of it
  * @param soldOut what of the chosen option is not there any more, a lot a line
  */
-public record Reviewed(SavedQuote quote, Outcome outcome, Optional<BigDecimal> now, List<String> soldOut) {
+public record Reviewed(SavedQuote quote, Outcome outcome, Optional<BigDecimal> now, Optional<BigDecimal> least, List<String> soldOut) {
 
     /** What has become of it. */
     public enum Outcome {
@@ -22,7 +23,7 @@ public record Reviewed(SavedQuote quote, Outcome outcome, Optional<BigDecimal> n
         CHEAPER,
         /** Its request cannot be met any more, which is proved. */
         IMPOSSIBLE,
-        /** Time was over before it was known what its request costs, or whether it can be met. */
+        /** Time was over before it was known whether its request costs more, or can be met at all. */
         UNDECIDED,
         /** Its parts are kept for it, so that nothing can have become of it. */
         HELD,
@@ -40,5 +41,10 @@ public record Reviewed(SavedQuote quote, Outcome outcome, Optional<BigDecimal> n
 
     public Reviewed {
         soldOut = List.copyOf(soldOut);
+    }
+
+    /** Whether something cheaper may yet be found. */
+    public boolean isOpen() {
+        return now.isPresent() && !now.equals(least);
     }
 }

@@ -11,12 +11,21 @@ import java.util.Optional;
  */
 public record SavedQuote(QuoteNumber number, String customer, QuoteState state, Offered offered, Days days, String note, String reason) {
 
+    /** @throws BookRefusal where it never had that version */
+    void requireVersion(int version) {
+        if (version < 1 || version > offered.version()) {
+            throw new BookRefusal(BookRefusal.Kind.VALUE, "%s has no version %s; its last is %s".formatted(number, version,
+                    offered.version()));
+        }
+    }
+
     /**
      * Whoever looks at a quote for long may mean what somebody else has revised since: another machine at another price.
      *
-     * @throws BookRefusal where there is a later version than the one that was seen
+     * @throws BookRefusal where there is a later version than the one that was seen, or never was such a one
      */
-    public void requireNoneAfter(int seen) {
+    void requireNoneAfter(int seen) {
+        requireVersion(seen);
         if (seen < offered.version()) {
             throw new BookRefusal(BookRefusal.Kind.STEP, "%s was revised by somebody else meanwhile; version %s is the last now"
                     .formatted(number, offered.version()));

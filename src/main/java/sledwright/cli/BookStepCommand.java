@@ -61,9 +61,9 @@ final class BookStepCommand extends QuoteWork {
         if ((hold || stalePrices) && step != QuoteStep.SEND) {
             throw new UsageException("%s is for 'send' alone".formatted(hold ? "--hold" : "--stale-prices"));
         }
-        SavedQuote quote = wouldPay != null ? book.decline(number(), wouldPay, reason, by)
-                : new Reserving(book, shared().catalog(), shared().terms())
-                .step(number(), step, Optional.ofNullable(choice), hold, stalePrices, reason, by);
+        Optional<Integer> option = Optional.ofNullable(choice);
+        SavedQuote quote = step == QuoteStep.DECLINE ? book.decline(number(), option, Optional.ofNullable(wouldPay), reason, by)
+                : new Reserving(book, shared().catalog(), shared().terms()).step(number(), step, option, hold, stalePrices, reason, by);
         return writeStanding(quote, output);
     }
 }

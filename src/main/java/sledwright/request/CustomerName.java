@@ -8,8 +8,8 @@ public final class CustomerName {
 
     /** Blanks of every kind, and what ends a line. */
     private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Z}\\p{Cc}]+");
-    /** What has no width and belongs to no letter; joiners, which Persian and Indic names need, stay. */
-    private static final Pattern UNSEEN = Pattern.compile("[\\u00ad\\u200b\\u2060\\ufeff]");
+    /** What is not seen itself; joiners, which Persian and Indic names need, and the signs of Arabic figures, which are seen, stay. */
+    private static final Pattern UNSEEN = Pattern.compile("[\\p{Cf}&&[^\\u200c\\u200d\\u0600-\\u0605\\u06dd\\u070f\\u08e2]]");
 
     private CustomerName() {
     }

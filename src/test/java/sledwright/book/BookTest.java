@@ -32,6 +32,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -196,6 +197,26 @@ abstract class BookTest {
         assertThatThrownBy(() -> book.paper(revised, 3, "text.shop")).hasMessage("2026-0001 has no version 3; its last is 2");
         assertThatThrownBy(() -> book.revise(quote, NODE, answer -> other, ANNA))
                 .hasMessage("2026-0001 was revised by somebody else meanwhile; version 2 is the last now");
+    }
+
+    /** Whoever reads the quote first and writes then would pass over what is written between the two. */
+    @Test
+    void aStepIsTakenOnlyWithTheVersionThatWasSeen() {
+        SavedQuote quote = save("Nordmole");
+        book.revise(quote, NODE, answer -> PAPERS, ANNA);
+        Signature first = ANNA.withSeen(1);
+        List<ThrowingCallable> steps = List.of(() -> book.find(quote.number(), first), () -> book.release(quote.number(), first),
+                () -> book.decline(quote.number(), Optional.empty(), Optional.empty(), "", first),
+                () -> book.hold(quote.number(), Optional.empty(), Optional.empty(), SHOP_TODAY, first),
+                () -> book.step(quote.number(), QuoteStep.SEND, Optional.empty(), false, Optional.empty(), "", first));
+        steps.forEach(step -> assertThatThrownBy(step)
+                .hasMessage("2026-0001 was revised by somebody else meanwhile; version 2 is the last now"));
+        for (int never : List.of(0, 3)) {
+            assertThatThrownBy(() -> book.find(quote.number(), ANNA.withSeen(never)))
+                    .hasMessage("2026-0001 has no version %s; its last is 2".formatted(never));
+        }
+        assertThat(book.step(quote.number(), QuoteStep.SEND, Optional.empty(), false, Optional.empty(), "", ANNA.withSeen(2)).state())
+                .isEqualTo(QuoteState.SENT);
     }
 
     @Test
@@ -597,7 +618,7 @@ abstract class BookTest {
                 .hasMessage("nothing is kept for 2026-0002, since nothing was left for it; allocate again, or have it declined");
         assertThatThrownBy(() -> QuotedMachines.of(book, second, Optional.of(today), ANNA, Shelf.TERMS)).hasMessageStartingWith("nothing is kept for 2026-0002, ");
         assertThatThrownBy(() -> QuotedMachines.order(book, second, Optional.of(today), ANNA, Shelf.TERMS)).hasMessageStartingWith("nothing is kept for 2026-0002, ");
-        book.decline(second, BigDecimal.ONE, "", ANNA);
+        book.decline(second, Optional.empty(), Optional.of(BigDecimal.ONE), "", ANNA);
         assertThat(QuotedMachines.order(book, second, Optional.empty(), ANNA, Shelf.TERMS).machines()).isEqualTo(1);
     }
 

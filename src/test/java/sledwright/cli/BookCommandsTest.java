@@ -226,8 +226,8 @@ class BookCommandsTest {
         assertThat(text).startsWith("1 open quote against today's catalogue\n1 dearer\n").containsPattern("2026-0001 +Orchard Surveys +dearer +251.50 +261.50 +EUR");
         String json = book("review", "--catalog", shop.toString(), "--format", "json").out();
         assertThat(Schemas.faults("review-result", json)).isEmpty();
-        assertThat(json).contains("\"is\": 261.50");
-        assertThat(book("review", "--catalog", shop.toString(), "--format", "csv").out()).contains("dearer,251.50,261.50,EUR,");
+        assertThat(json).contains("\"is\": 261.50", "\"bound\": 261.50");
+        assertThat(book("review", "--catalog", shop.toString(), "--format", "csv").out()).contains("dearer,251.50,261.50,261.50,EUR,");
         assertThat(book("review").code()).isEqualTo(ExitCode.USAGE);
     }
 

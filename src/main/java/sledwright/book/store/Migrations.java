@@ -16,7 +16,7 @@ import sledwright.input.FaultsException;
 final class Migrations {
 
     /** The last step that this program knows. */
-    static final int LATEST = 7;
+    static final int LATEST = 8;
 
     /** What a database says of itself. */
     enum State {

@@ -1,10 +1,12 @@
 package sledwright.report.book;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sledwright.book.Reviewed;
+import sledwright.book.SavedQuote;
 import sledwright.report.text.Json;
 
 /**
@@ -14,14 +16,19 @@ import sledwright.report.text.Json;
  */
 public record ReviewJson(Map<String, Integer> counts, List<Held> quotes) {
 
-    /** One quote; a price is null where there is none. */
-    public record Held(String number, String customer, String outcome, BigDecimal was, BigDecimal is, String currency,
-                       List<String> soldOut) {
+    /** One quote. */
+    public record Held(String number, String customer, String outcome, @JsonUnwrapped Prices prices, List<String> soldOut) {
 
         private static Held of(Reviewed one) {
+            SavedQuote.Offered offered = one.quote().offered();
             return new Held(one.quote().number().toString(), one.quote().customer(), one.outcome().label(),
-                    one.quote().offered().price().orElse(null), one.now().orElse(null), one.quote().offered().currency(), one.soldOut());
+                    new Prices(offered.price().orElse(null), one.now().orElse(null), one.least().orElse(null), offered.currency()),
+                    one.soldOut());
         }
+    }
+
+    /** What it came to, comes to and comes to at least; each is null where there is none. */
+    public record Prices(BigDecimal was, BigDecimal is, BigDecimal bound, String currency) {
     }
 
     public static String of(List<Reviewed> all) {

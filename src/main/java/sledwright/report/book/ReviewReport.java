@@ -36,6 +36,9 @@ public final class ReviewReport {
                 page.gap().text("These are the prices of the list; a discount or an agreed price holds in the place of that of %s."
                         .formatted(changed));
             }
+            moved.stream().filter(Reviewed::isOpen).forEach(one -> page.gap().text("%s: the best found, not proved%s."
+                    .formatted(one.quote().number(), one.least().map(least -> "; nothing costs less than %s %s"
+                            .formatted(least, one.quote().offered().currency())).orElse(""))));
         }
         return page.toString();
     }
@@ -47,9 +50,9 @@ public final class ReviewReport {
     }
 
     public static String csv(List<Reviewed> all) {
-        return Csv.write(List.of("number", "customer", "outcome", "was", "is", "currency", "sold_out"), all.stream().map(one ->
+        return Csv.write(List.of("number", "customer", "outcome", "was", "is", "bound", "currency", "sold_out"), all.stream().map(one ->
                 List.of(one.quote().number().toString(), one.quote().customer(), one.outcome().label(),
-                Csv.cell(one.quote().offered().price()), Csv.cell(one.now()), one.quote().offered().currency(),
+                Csv.cell(one.quote().offered().price()), Csv.cell(one.now()), Csv.cell(one.least()), one.quote().offered().currency(),
                 String.join("; ", one.soldOut()))).toList());
     }
 }

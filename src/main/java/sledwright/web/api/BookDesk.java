@@ -121,19 +121,16 @@ final class BookDesk {
     /** @param step one of {@link BookKeys#STEPS} */
     SavedQuote step(QuoteNumber number, String step, QueryOptions options, String who) {
         Book book = shop.shelf().book();
-        Signature by = signature(options, who);
+        Signature now = signature(options, who);
+        Signature by = whole("version", options).map(now::withSeen).orElse(now);
         Reserving reserving = new Reserving(book, Optional.of(shop.folder()), terms(options));
-        whole("version", options).ifPresent(seen -> book.find(number, by).requireNoneAfter(seen));
         return switch (step) {
             case "hold" -> reserving.hold(number, whole("option", options), options.day("until"), by);
             case "release" -> book.release(number, by);
             case "revise" -> revise(book, number, options, by);
             case "copy" -> copy(book, number, options, by);
-            case "decline" -> {
-                Optional<BigDecimal> wouldPay = options.text("would-pay").filter(given -> !given.isBlank()).map(BookDesk::amount);
-                yield wouldPay.isEmpty() ? reserving.step(number, QuoteStep.DECLINE, Optional.empty(), false, false, reason(options), by)
-                        : book.decline(number, wouldPay.get(), reason(options), by);
-            }
+            case "decline" -> book.decline(number, Optional.empty(),
+                    options.text("would-pay").filter(given -> !given.isBlank()).map(BookDesk::amount), reason(options), by);
             default -> reserving.step(number, QuoteStep.valueOf(step.toUpperCase(java.util.Locale.ROOT)), whole("option", options),
                     options.flag("hold"), options.flag("stale-prices"), reason(options), by);
         };
