@@ -484,6 +484,20 @@ class BookCommandsTest {
                 " com.zaxxer.", " org.postgresql.");
     }
 
+    /** As where nothing that lies in /tmp may be run. */
+    @Test
+    void aFolderForTemporaryFilesThatIsOfNoUseIsNamed() throws Exception {
+        Path none = folder.resolve("none");
+        Process list = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",
+                "-Djava.io.tmpdir=" + none, "-cp", System.getProperty("java.class.path"), "sledwright.cli.Main", "book", "list", "--book",
+                folder.resolve("kept.db").toString()).redirectErrorStream(true).start();
+        String said = new String(list.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(said).isEqualTo(("%s: cannot be opened, for SQLite cannot be unpacked into the folder for temporary files, %s, or not be run"
+                + " from there; name another with SLEDWRIGHT_JAVA_OPTIONS=-Djava.io.tmpdir=FOLDER\n").formatted(folder.resolve("kept.db"), none));
+        assertThat(list.waitFor()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(folder.resolve("kept.db")).doesNotExist();
+    }
+
     private String bytes() throws IOException {
         return Files.readString(Path.of(usual()), StandardCharsets.ISO_8859_1).toLowerCase(Locale.ROOT);
     }

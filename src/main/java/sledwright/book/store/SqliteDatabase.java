@@ -19,6 +19,7 @@ import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteJDBCLoader;
 import sledwright.input.FaultsException;
 import sledwright.input.Reason;
 
@@ -79,6 +80,7 @@ final class SqliteDatabase implements Database {
      */
     static SqliteDatabase open(BookPlace place, int to, int patience) {
         Path file = place.file().orElseThrow();
+        requireDriver(place);
         try {
             if (Files.isDirectory(file)) {
                 throw Database.fault(place, "is a folder; a book is a file");
@@ -97,8 +99,22 @@ final class SqliteDatabase implements Database {
         }
     }
 
+    /** The driver unpacks its part for this system into the folder for temporary files and loads it from there. */
+    private static void requireDriver(BookPlace place) {
+        try {
+            if (SQLiteJDBCLoader.initialize()) {
+                return;
+            }
+        } catch (Exception unloaded) {
+            // Said below: what is wrong is the folder, whatever the driver makes of it.
+        }
+        throw Database.fault(place, ("cannot be opened, for SQLite cannot be unpacked into the folder for temporary files, %s,"
+                + " or not be run from there; name another with SLEDWRIGHT_JAVA_OPTIONS=-Djava.io.tmpdir=FOLDER")
+                .formatted(System.getProperty("java.io.tmpdir")));
+    }
+
     /** Makes it whole beside its place first, so that nobody finds half a book there; of two at once the second uses the first's. */
-    private static void create(BookPlace place, Path file, int to, int patience) throws IOException {
+    private static void create(BookPlace place, Path file, int to, int patience) throws IOException, SQLException {
         OwnersFile.createFolder(file);
         Path fresh = file.resolveSibling(".%s.%s.%s.new".formatted(file.getFileName(), ProcessHandle.current().pid(),
                 Thread.currentThread().getId()));
@@ -106,6 +122,8 @@ final class SqliteDatabase implements Database {
         OwnersFile.create(fresh);
         try {
             migrate(place, source(fresh, SQLiteConfig.JournalMode.DELETE, patience), to);
+            // Of several that open it at once, none should find it still to be turned into what all use.
+            source(fresh, SQLiteConfig.JournalMode.WAL, patience).getConnection().close();
             try {
                 Files.createLink(file, fresh);
             } catch (UnsupportedOperationException noLinks) {
