@@ -1,3 +1,4 @@
+import { fresh } from './fresh.js';
 import { address, fromAddress, fromPairs, isList, items, yaml } from './request.js';
 import { wire as wireMail } from './mail.js';
 import { wire as wireKeeping } from './keep.js';
@@ -7,7 +8,7 @@ import { GONE, faultsOf, headers, opening, parsed, save, sentences } from './ser
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
-const line = crypto.randomUUID();
+const line = fresh();
 const form = $('#wishes');
 const answer = $('#answer');
 /** The request whose answer is shown. */

@@ -1,4 +1,6 @@
 // A customer's page: every change within the limits is answered by itself.
+import { fresh } from './fresh.js';
+
 const TYPING_MS = 300;
 // What is wrong in a field, or comes too fast, leaves the last answer; nothing else does.
 const WRONG = 400;
@@ -6,7 +8,7 @@ const BUSY = 429;
 const $ = (selector, within = document) => within.querySelector(selector);
 const form = $('#wishes');
 const answer = $('#answer');
-const line = crypto.randomUUID();
+const line = fresh();
 let timer;
 let asked = 0;
 

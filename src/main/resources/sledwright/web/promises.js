@@ -1,16 +1,11 @@
 // All promises drawn anew: looked at first, and kept as they were seen.
+import { fresh } from './fresh.js';
 import { GONE, change, headers, once, parsed, refusal } from './server.js';
-import { listen, stopping } from './stream.js';
+import { busy, listen, stopping } from './stream.js';
 
 const $ = selector => document.querySelector(selector);
-const running = crypto.randomUUID();
+const running = fresh();
 let proposal = null;
-
-function busy(on) {
-  $('#draw').disabled = on;
-  $('#stop').disabled = !on;
-  $('#answer').toggleAttribute('aria-busy', on);
-}
 
 /** What can be kept; nothing once it is. */
 function offer(name) {
@@ -19,7 +14,7 @@ function offer(name) {
 }
 
 async function draw() {
-  busy(true);
+  busy(true, $('#draw'), $('#answer'));
   offer(null);
   $('#fault').textContent = '';
   $('#progress').textContent = 'Working on it.';
@@ -37,7 +32,7 @@ async function draw() {
     $('#progress').textContent = '';
     $('#fault').textContent = GONE;
   } finally {
-    busy(false);
+    busy(false, $('#draw'), $('#answer'));
   }
 }
 

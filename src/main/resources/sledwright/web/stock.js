@@ -1,14 +1,10 @@
 // What to stock: a plan written from the book or brought as a file, and answered as it comes.
+import { fresh } from './fresh.js';
 import { GONE, faultsOf, headers, opening, parsed } from './server.js';
-import { listen, stopping } from './stream.js';
+import { busy, listen, stopping } from './stream.js';
 
 const $ = selector => document.querySelector(selector);
-const running = crypto.randomUUID();
-
-function busy(on) {
-  $('#go').disabled = on;
-  $('#stop').disabled = !on;
-}
+const running = fresh();
 
 function faults(found) {
   $('#progress').textContent = '';
@@ -31,7 +27,7 @@ async function write() {
 }
 
 async function answer() {
-  busy(true);
+  busy(true, $('#go'), $('#answer'));
   $('#planned').replaceChildren();
   $('#fault').textContent = '';
   $('#progress').textContent = 'Working on it.';
@@ -48,7 +44,7 @@ async function answer() {
     $('#progress').textContent = '';
     $('#fault').textContent = GONE;
   } finally {
-    busy(false);
+    busy(false, $('#go'), $('#answer'));
   }
 }
 

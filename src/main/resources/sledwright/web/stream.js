@@ -1,6 +1,7 @@
 // What a question that takes long is answered with: how far it is, and at last the answer.
 import { headers } from './server.js';
 
+const stop = document.querySelector('#stop');
 const NAME = /^event: (.*)$/m;
 
 /** @param hear takes the name of each event and its data */
@@ -20,9 +21,23 @@ export async function listen(reply, hear) {
   }
 }
 
+/**
+ * @param on   whether it is being worked on
+ * @param go   the button that begins it
+ * @param came where its answer comes
+ */
+export function busy(on, go, came) {
+  const stood = document.activeElement;
+  stop.disabled = !on;
+  go.disabled = on;
+  // A button that can be pressed no longer would leave whoever works with keys alone nowhere.
+  if (stood.disabled) { (on ? stop : came).focus({ preventScroll: true }); }
+  came.toggleAttribute('aria-busy', on);
+}
+
 /** The button that stops what is worked on: a newer question of the same line ends it, and it gives the best found. */
 export function stopping(line) {
-  document.querySelector('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': line }), body: 'kind: quote' })
+  stop.addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': line }), body: 'kind: quote' })
     // Where nobody answers, what is worked on says so.
     .catch(() => {}));
 }

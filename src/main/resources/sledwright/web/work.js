@@ -1,22 +1,14 @@
 // A request as a file: answered as it comes, and stopped at any time.
+import { fresh } from './fresh.js';
 import { wire as wireKeeping } from './keep.js';
 import { GONE, change, faultsOf, headers as asking, money, once, opening, parsed, refusal, save } from './server.js';
 import { amended, gist, keep, lines, wishesOf, yaml } from './order.js';
-import { listen, stopping } from './stream.js';
+import { busy, listen, stopping } from './stream.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
-const running = crypto.randomUUID();
+const running = fresh();
 
 function headers() { return asking({ 'Content-Type': 'application/yaml' }); }
-
-function busy(on) {
-  const stood = document.activeElement;
-  $('#stop').disabled = !on;
-  $('#go').disabled = on;
-  // A button that can be pressed no longer would leave whoever works with keys alone nowhere.
-  if (stood.disabled) { $(on ? '#stop' : '#answer').focus({ preventScroll: true }); }
-  $('#answer').toggleAttribute('aria-busy', on);
-}
 
 function faults(found) {
   $('#fault').textContent = found.map(fault => `${fault.line ? 'line ' + fault.line + ': ' : ''}${fault.message}`).join('\n');
@@ -67,7 +59,7 @@ async function answer() {
   const mine = ++asked;
   // A build is judged while it is written; of all else no older answer stands beside a newer question.
   const place = sheetOf === '' && isBuild() ? ++shown : clear('');
-  busy(true);
+  busy(true, $('#go'), $('#answer'));
   $('#fault').textContent = '';
   $('#progress').textContent = 'Working on it.';
   const request = $('#text').value;
@@ -86,7 +78,7 @@ async function answer() {
       $('#progress').textContent = GONE;
     }
   } finally {
-    if (mine === asked) { busy(false); }
+    if (mine === asked) { busy(false, $('#go'), $('#answer')); }
   }
 }
 

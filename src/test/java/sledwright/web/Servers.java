@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import sledwright.book.store.BookPlace;
+import sledwright.browser.Browser;
 import sledwright.samples.Folders;
 import sledwright.web.shop.BookShelf;
 
@@ -55,6 +56,12 @@ public final class Servers {
         } catch (IOException taken) {
             throw new UncheckedIOException(taken);
         }
+    }
+
+    /** One that browsers of other machines reach by a name, without TLS, as in a shop's own network; {@link Browser} knows the name. */
+    public static WebServer inTheNetwork(Path shop, Path book) throws IOException {
+        return WebServer.start(new WebSettings(shop, new BookShelf(BookPlace.of(book), "test"),
+                new WebSettings.Place("127.0.0.1", 0, Optional.of(URI.create("http://" + Browser.IN_THE_NETWORK))), Optional.empty(), ROOMY, said -> { }, defect -> { }));
     }
 
     /** One of the caller's own in the place of another that is closed, whose address and book it has. */
