@@ -1,4 +1,5 @@
 // Keeps what is asked as a quote in the book.
+import { fresh } from './fresh.js';
 import { GONE, change, money, refusal } from './server.js';
 
 const $ = selector => document.querySelector(selector);
@@ -19,6 +20,8 @@ export function wire(request, price) {
   const button = form.querySelector('button');
   const query = () => new URLSearchParams([['customer', $('#keep-customer').value.trim()], ['note', $('#keep-note').value.trim()]]);
   const all = () => query() + '\n' + request();
+  // Where an answer was lost, the same is asked again by the same name, so that it is not kept twice.
+  const once = { of: null, name: '' };
   let kept = null;
   let working = false;
   // What is kept is kept: only something else can be kept after it.
@@ -33,10 +36,11 @@ export function wire(request, price) {
     $('#kept').textContent = 'Working on it.';
     const shown = price();
     const what = all();
+    if (once.of !== what) { Object.assign(once, { of: what, name: fresh() }); }
     working = true;
     renew();
     try {
-      const reply = await change('/api/book?' + query(), { 'Content-Type': 'application/yaml' }, request());
+      const reply = await change(`/api/book?${query()}&once=${once.name}`, { 'Content-Type': 'application/yaml' }, request());
       if (!reply.ok) { $('#keep-fault').textContent = await refusal(reply); return; }
       const quote = await reply.json();
       const link = document.createElement('a');

@@ -40,6 +40,7 @@ import sledwright.report.text.Json;
 import sledwright.report.text.Screen;
 import sledwright.web.http.RefusedException;
 import sledwright.web.shop.OpenShop;
+import sledwright.web.users.Secrets;
 
 /** What is done in the book, as the commands do it. */
 final class BookDesk {
@@ -51,13 +52,22 @@ final class BookDesk {
     }
 
     private final OpenShop shop;
+    private final DoneOnce<String> saved = new DoneOnce<>();
 
     BookDesk(OpenShop shop) {
         this.shop = shop;
     }
 
-    /** A new quote, with its number. */
-    String save(Source source, QueryOptions options, String who) {
+    /** A new quote, with its number; the same one to whoever asks the same by the same name again. */
+    String save(String type, byte[] body, QueryOptions options, String who) {
+        Source source = RequestBody.of(type, body);
+        Optional<String> once = options.text("once").filter(name -> !name.isBlank());
+        return once.isEmpty() ? kept(source, options, who)
+                : saved.of(List.of(who, options.all(), Secrets.digest(new String(body, StandardCharsets.UTF_8))),
+                () -> kept(source, options, who));
+    }
+
+    private String kept(Source source, QueryOptions options, String who) {
         String customer = options.text("customer").filter(name -> !name.isBlank())
                 .orElseThrow(() -> RefusedException.of(400, "customer", "", "is missing: who asks"));
         Signature by = signature(options, who);

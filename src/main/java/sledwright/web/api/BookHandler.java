@@ -71,7 +71,7 @@ public final class BookHandler extends AnsweringHandler {
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
         RequestBody.of(type, new byte[] {'{', '}'});
         reception.serve(request, response, callback, false, (body, visit) -> {
-            String saved = BookReplies.of(() -> desk.save(RequestBody.of(type, body), options, Visitor.of(request).name()));
+            String saved = BookReplies.of(() -> desk.save(type, body, options, Visitor.of(request).name()));
             visit.finish(() -> Responses.json(200, saved, request, response, callback));
         });
     }

@@ -18,7 +18,9 @@ final class BookKeys {
     private static final OptionKey REASON = OptionKey.text("reason", "Why.");
 
     static final List<OptionKey> SAVE = with(OptionKey.text("customer", "Who asks; needed."),
-            OptionKey.text("note", "What the shop wants to remember of it."), SET, TIME);
+            OptionKey.text("note", "What the shop wants to remember of it."),
+            OptionKey.text("once", "A name of the asker's own. The same asked again by it, as where the answer was lost, is kept once."),
+            SET, TIME);
     static final List<OptionKey> LIST = List.of(OptionKey.text("customer", "Quotes for customers with this in their names."),
             OptionKey.text("state", "Quotes that are draft, sent, accepted, declined, expired, withdrawn, picked or delivered."),
             OptionKey.text("words", "Quotes in which all of these words stand: in names, note or parts."),

@@ -74,6 +74,11 @@ final class QueryOptions {
         }
     }
 
+    /** What tells it from a question with other options. */
+    String all() {
+        return values.toString();
+    }
+
     List<String> texts(String key) {
         return values.getOrDefault(key, List.of());
     }

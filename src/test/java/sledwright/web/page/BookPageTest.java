@@ -113,6 +113,17 @@ class BookPageTest {
         assertThat(post("/api/book/2026-0001/send", "").status()).as("nothing to offer").isEqualTo(409);
     }
 
+    @Test
+    void theSameByTheSameNameIsKeptOnce() {
+        for (String kept : new String[] {"?customer=Orchard&once=a 0001", "?customer=Orchard&once=a 0001", "?customer=Orchard&once=b 0002", "?customer=Fenland&once=a 0003",
+            "?customer=Orchard 0004", "?customer=Orchard 0005"}) {
+            assertThat(post("/api/book" + kept.split(" ")[0], QUOTE).body()).as(kept).contains("-" + kept.split(" ")[1]);
+        }
+        assertThat(post("/api/book?customer=Orchard&once=c", "{ kind: quote, require: { cores: much } }").status()).isEqualTo(400);
+        assertThat(post("/api/book?customer=Orchard&once=c", QUOTE).body()).as("what came to nothing").contains("-0006");
+        assertThat(post("/api/book?customer=Orchard&once=c", QUOTE.replace("8", "4")).body()).as("another request").contains("-0007");
+    }
+
     /** Whoever looks at an old version means its options and its price. */
     @Test
     void aStepThatNamesAnOlderVersionIsRefused() {

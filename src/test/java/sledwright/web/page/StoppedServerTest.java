@@ -98,6 +98,20 @@ class StoppedServerTest {
     }
 
     @Test
+    void whoIsNotToldThatAQuoteWasKeptKeepsNoSecondOne(Browser browser) throws IOException {
+        browser.visit(address + PLAIN).until(ANSWERED);
+        browser.ask("const real = fetch; window.fetch = async (at, ...more) => { const reply = await real(at, ...more); if (!at.startsWith('/api/book?')) { return reply; }"
+                + " window.fetch = real; throw new TypeError('lost'); }");
+        browser.type("#keep-customer", "Orchard").press(Keys.ENTER);
+        says(browser, "#keep-fault");
+        assertThat(Wire.get(address, "/api/book").body()).contains(FIRST);
+        browser.press(Keys.ENTER).until("document.querySelector('#kept a').textContent === '" + FIRST + "'");
+        assertThat(Wire.get(address, "/api/book").body()).doesNotContain("-0002");
+        // Something else is another quote.
+        browser.type("#keep-note", "by word").press(Keys.ENTER).until("document.querySelector('#kept a') && document.querySelector('#kept a').textContent.endsWith('-0002')");
+    }
+
+    @Test
     void anOpenPageKeepsOnAfterItsServerWasStartedAnew(Browser browser) throws IOException {
         browser.visit(address + PLAIN).until(ANSWERED);
         server.close();
