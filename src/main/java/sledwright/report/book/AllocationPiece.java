@@ -53,7 +53,7 @@ public final class AllocationPiece {
                 "broken", moved.stream().filter(one -> one.fate() == Fate.BROKEN).map(one -> new Broken(one.quote().number().toString(),
                 one.quote().customer(), one.lacks(), one.ways())).toList(),
                 "strained", allocated.strained().stream().map(Object::toString).toList(),
-                "quality", AllocationReport.quality(allocated.quality())));
+                "quality", AllocationReport.quality(allocated.quality(), words::money)));
     }
 
     private static Row row(Drawn one, Catalog shop, Wording words) {

@@ -1,10 +1,12 @@
 package sledwright.report.book;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import sledwright.book.Allocated;
 import sledwright.book.Allocated.Drawn;
@@ -43,7 +45,7 @@ public final class AllocationReport {
         allocated.promises().stream().filter(one -> one.fate() == Fate.BROKEN).forEach(one -> broken(one, page));
         allocated.strained().forEach(lot -> page.gap().text("Holds are more than there is: %s".formatted(lot)));
         page.gap();
-        quality(allocated.quality()).forEach(page::text);
+        quality(allocated.quality(), amount -> "%s %s".formatted(amount, allocated.quality().currency())).forEach(page::text);
         return page.text(applied ? "Applied: the book keeps these units from now on." : "Nothing is written yet; --apply does that.")
                 .toString();
     }
@@ -77,8 +79,12 @@ public final class AllocationReport {
         }
     }
 
-    /** How good it is, in sentences. */
-    static List<String> quality(Allocated.Quality quality) {
+    /**
+     * How good it is, in sentences.
+     *
+     * @param money how amounts are written
+     */
+    static List<String> quality(Allocated.Quality quality, Function<BigDecimal, String> money) {
         List<String> said = new ArrayList<>();
         if (quality.found().broken() > 0) {
             said.add(quality.found().broken() <= quality.leastBroken() ? "No allocation delivers more machines."
@@ -91,9 +97,9 @@ public final class AllocationReport {
                     Numbers.counted(quality.found().changed(), "machine"), quality.leastChanged()));
         }
         if (quality.found().cost().signum() != 0) {
-            String cost = "All that is delivered costs %s %s at today's prices".formatted(quality.found().cost(), quality.currency());
+            String cost = "All that is delivered costs %s at today's prices".formatted(money.apply(quality.found().cost()));
             said.add(quality.leastCost().map(least -> least.compareTo(quality.found().cost()) >= 0 ? cost + "; none like it costs less."
-                    : cost + "; none like it costs less than %s.".formatted(least))
+                    : cost + "; none like it costs less than %s.".formatted(money.apply(least)))
                     .orElse(cost + "; how much less would do is not known."));
         }
         return said;

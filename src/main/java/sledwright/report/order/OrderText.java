@@ -195,7 +195,7 @@ public final class OrderText {
         if (!shortage.looked()) {
             page.gap().text(Sentence.of("The time was over before all was found out about what is lacking. %s", Advice.MORE_TIME));
         } else if (shortage.later().isEmpty() && view.contents().lines().stream().allMatch(line -> line.why().isEmpty())) {
-            page.gap().text("No order of all these machines was found for lines that wait, either.");
+            page.gap().text("No order of all these machines was found with parts that come later, either.");
         }
     }
 

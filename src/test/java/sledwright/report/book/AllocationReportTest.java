@@ -35,7 +35,7 @@ class AllocationReportTest {
   void whatIsNotProvedIsSaid() {
     assertThat(text(new Allocated.Figures(2, 4, COST), 1, 3, Optional.of(new BigDecimal("99.50")))).contains(
         "2 machines cannot be delivered; at least 1 cannot in any case.\n", "4 machines change; at least 3 do in any case.\n",
-        "All that is delivered costs 100.00 EUR at today's prices; none like it costs less than 99.50.\n", "takes now", "2 M08 of lot A30");
+        "All that is delivered costs 100.00 EUR at today's prices; none like it costs less than 99.50 EUR.\n", "takes now", "2 M08 of lot A30");
     assertThat(text(new Allocated.Figures(0, 0, COST), 0, 0, Optional.empty())).contains("; how much less would do is not known.");
     assertThat(text(new Allocated.Figures(0, 0, BigDecimal.ZERO), 0, 0, Optional.empty())).doesNotContain("costs 0");
   }

@@ -140,6 +140,6 @@ class OrderTextTest {
     @Test
     void waitingDoesNotAlwaysHelp() {
         assertThat(text(OrderStatus.SHORT, 1, "0", Optional.empty(), Optional.empty(), Optional.of(new Shortage(true, true, List.of(), List.of(), Optional.empty()))))
-                .contains("No order of all these machines was found for lines that wait, either.");
+                .contains("No order of all these machines was found with parts that come later, either.");
     }
 }
