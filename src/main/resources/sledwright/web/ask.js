@@ -85,6 +85,7 @@ function rowFor(id, wish) {
 
 /** Brings the form to what is wished; a field that somebody types in is left alone. */
 function show() {
+  const stood = document.activeElement.closest('#wishes .wish');
   const wanted = new Set();
   for (const [key, value] of wishes) {
     const { id, wish } = rowOf(key);
@@ -111,6 +112,13 @@ function show() {
     const once = !COMPOSITE.includes(button.dataset.add);
     button.hidden = once && wishes.has(button.dataset.add);
   }
+  if (stood) { standBy(stood); }
+}
+
+/** Whoever works with keys alone and stood on what is gone stands on a button near it; in a field a phone would open its keys. */
+function standBy(row) {
+  if (document.activeElement !== document.body) { return; }
+  (row.isConnected && $('[data-chips] button, .step, .drop', row) || $('#more summary')).focus({ preventScroll: true });
 }
 
 function put(field, value) {
@@ -389,7 +397,9 @@ function room(html) {
   for (const row of $$('.wish', form)) {
     const found = made.find(each => matches(each, row));
     const target = $('.room', row);
+    const at = $$('.step', target).indexOf(document.activeElement);
     target.replaceChildren(...(found ? [found] : []));
+    if (at >= 0) { ($$('.step', target)[at] || $$('.step', target).at(-1) || $('.drop', row)).focus({ preventScroll: true }); }
     if (found && row.dataset.id !== found.dataset.key) { row.dataset.target = `${row.dataset.id}.${found.dataset.key === 'require.storage' ? 'usable_gb' : 'count'}`; }
   }
 }
@@ -574,7 +584,9 @@ wireMail(label, pairs => { wishes = fromPairs(pairs); asked = []; show(); change
 /** How many changes can be taken back; also after the page was loaded anew. */
 function counted() {
   steps = history.state && history.state.steps || 0;
+  const stood = document.activeElement === $('#undo');
   $('#undo').disabled = steps === 0;
+  if (stood && steps === 0) { answer.focus({ preventScroll: true }); }
 }
 
 function restore() {

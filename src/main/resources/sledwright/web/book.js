@@ -171,6 +171,7 @@ function isMeant(button) {
   if (again || !('last' in button.dataset)) { return true; }
   button.dataset.words = button.textContent;
   button.textContent += ': press once more, for it cannot be taken back';
+  said.textContent = button.textContent;
   return false;
 }
 
@@ -210,7 +211,8 @@ document.addEventListener('click', event => {
 $('#more').addEventListener('submit', event => event.preventDefault());
 $('#set').addEventListener('submit', event => {
   event.preventDefault();
-  const again = event.submitter ? event.submitter.dataset.again : 'revise';
+  // Enter beside another customer's name is about that customer; the browser takes the first button for meant.
+  const again = document.activeElement === $('#other') ? 'copy' : event.submitter ? event.submitter.dataset.again : 'revise';
   if ($(`[data-again=${again}]`).disabled) { return; }
   const other = $('#other').value.trim();
   act(again, again === 'copy' && other !== '' ? [...sets(), ['customer', other]] : sets()).then(done => { if (done) { $('#sets').value = ''; $('#other').value = ''; } });
@@ -240,5 +242,6 @@ window.addEventListener('popstate', () => {
   $('#quote').hidden = true;
   $('#none').hidden = false;
   $$('#quotes [aria-current]').forEach(each => each.removeAttribute('aria-current'));
+  if (!document.activeElement.checkVisibility()) { $('#answer').focus({ preventScroll: true }); }
 });
 find().then(() => { if (here()) { show(here()[1]); } });

@@ -191,6 +191,18 @@ class AskPageTest {
         browser.click(".wish[data-key='require.bandwidth_gbs'] .drop").until("!location.hash.includes('bandwidth')");
     }
 
+    /** What is pressed is gone by then: whoever works with keys alone stands near it. */
+    @Test
+    void keysAreNeverLeftNowhere(Browser browser) {
+        browser.visit(PLAIN + "&use=H1-10").until(ANSWERED).until("document.querySelector('.step')").ask("document.querySelector('.step').focus()");
+        String before = address(browser);
+        browser.press(Keys.ENTER).until("location.hash !== '" + before + "'").until(ANSWERED).until("document.activeElement.matches('.step')");
+        browser.ask("document.querySelector('[data-unlist]').focus()");
+        browser.press(Keys.ENTER).until("!location.hash.includes('use=')").until("document.activeElement.matches('#more summary')").until(ANSWERED);
+        browser.ask("document.querySelector('#undo').focus()");
+        browser.press(Keys.ENTER).press(Keys.ENTER).until("document.querySelector('#undo').disabled").until("document.activeElement.id === 'answer'");
+    }
+
     @Test
     void theWholeMachineIsAskedFor(Browser browser) {
         browser.visit(PLAIN).until(ANSWERED);

@@ -191,7 +191,7 @@ class BookPageTest {
         browser.click("#hold").click("[data-step=send]").until("document.querySelector('#state').textContent.startsWith('2026-0001: sent, held until')");
         browser.click("[data-step=accept]").until("document.querySelector('#state').textContent === '2026-0001: accepted'");
         assertThat(browser.ask("return document.querySelector('#life [aria-current]').textContent")).isEqualTo("accepted");
-        browser.type("#other", "Nordmole").click("[data-again=copy]").until("document.querySelector('#state').textContent.startsWith('2026-0002: draft')")
+        browser.type("#other", "Nordmole" + Keys.ENTER).until("document.querySelector('#state').textContent.startsWith('2026-0002: draft')")
                 .until("document.querySelectorAll('.entry').length === 2");
         browser.type("#find-customer", "orch").until("document.querySelectorAll('.entry').length === 1");
         browser.click(".entry").until("document.querySelector('#state').textContent === '2026-0001: accepted'");
