@@ -17,6 +17,8 @@ final class Saving {
 
     /** Whoever was overtaken so often makes the papers while all others wait. */
     private static final int TRIES = 3;
+    /** As in a request, which names the customer, too. */
+    private static final int LONGEST_NAME = 200;
 
     private final Database database;
     private final String program;
@@ -65,6 +67,9 @@ final class Saving {
         String name = CustomerName.of(customer);
         if (name.isEmpty()) {
             throw new BookRefusal(Kind.VALUE, "the customer has no name");
+        }
+        if (name.length() > LONGEST_NAME) {
+            throw new BookRefusal(Kind.VALUE, "the customer's name is longer than %s characters".formatted(LONGEST_NAME));
         }
         return name;
     }

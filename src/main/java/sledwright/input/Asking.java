@@ -41,6 +41,10 @@ public interface Asking {
     default void sku(String path, int longest) {
     }
 
+    /** A value has no more characters. */
+    default void text(String path, int longest) {
+    }
+
     /** A value must look like this. */
     default void pattern(String path, String regex) {
     }

@@ -18,6 +18,8 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     private static final int LONGEST_SHOWN = 40;
     private static final int LONGEST_SKU = 64;
+    /** What stands in headings, tables and file names; more than that fills pages. */
+    private static final int LONGEST_WORDS = 200;
     private static final LocalDate FIRST_DAY = LocalDate.of(1990, 1, 1);
     private static final LocalDate LAST_DAY = LocalDate.of(2199, 12, 31);
 
@@ -87,6 +89,20 @@ public record Field(String name, String text, Place place, boolean decimalComma)
         }
     }
 
+    /** A name or a description; empty, with a fault, when it is too long for a heading. */
+    public Optional<String> words(Faults faults) {
+        faults.asking().text(name, LONGEST_WORDS);
+        return shorter(LONGEST_WORDS, faults);
+    }
+
+    private Optional<String> shorter(int longest, Faults faults) {
+        if (text.length() > longest) {
+            fault("is longer than %s characters".formatted(longest), faults);
+            return Optional.empty();
+        }
+        return Optional.of(text);
+    }
+
     /** A part number; empty, with a fault, when it is blank or holds what cannot be seen or typed. */
     public Optional<String> sku(Faults faults) {
         faults.asking().sku(name, LONGEST_SKU);
@@ -94,8 +110,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
             fault("must not be empty", faults);
             return Optional.empty();
         }
-        if (text.length() > LONGEST_SKU) {
-            fault("is longer than %s characters".formatted(LONGEST_SKU), faults);
+        if (shorter(LONGEST_SKU, faults).isEmpty()) {
             return Optional.empty();
         }
         if (Printable.ascii(text)) {

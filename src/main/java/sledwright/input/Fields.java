@@ -36,11 +36,11 @@ public interface Fields {
     }
 
     default String text(String name) {
-        return required(name).map(Field::text).orElse("");
+        return required(name).flatMap(field -> field.words(faults())).orElse("");
     }
 
     default String text(String name, String otherwise) {
-        return field(name).map(Field::text).orElse(otherwise);
+        return field(name).flatMap(field -> field.words(faults())).orElse(otherwise);
     }
 
     default String sku(String name) {

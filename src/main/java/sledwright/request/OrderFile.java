@@ -57,7 +57,7 @@ public final class OrderFile implements RequestFile {
         int before = faults.size();
         name = top.text("name", source.plainName());
         catalog = NamedCatalog.read(top, source);
-        customer = top.oneOrList("customer").stream().map(Field::text).toList();
+        customer = top.oneOrList("customer").stream().flatMap(line -> line.words(faults).stream()).toList();
         lines(top);
         suppliersMax = top.wholeIfAny("suppliers_max", RequestBounds.SUPPLIERS).map(OptionalInt::of).orElse(OptionalInt.empty());
         deliveryCharge = top.field("delivery_charge");
@@ -78,7 +78,7 @@ public final class OrderFile implements RequestFile {
         Map<String, Place> names = new HashMap<>();
         for (Named line : found) {
             Section section = line.section();
-            String plainName = line.name().map(Field::text).orElse("line " + (lines.size() + 1));
+            String plainName = line.name().flatMap(name -> name.words(faults)).orElse("line " + (lines.size() + 1));
             Draft draft = DraftReader.line(source, plainName, section);
             int priority = section.wholeIfAny("priority", RequestBounds.PRIORITY).orElse(OrderLine.LEAST_PRIORITY);
             boolean uniform = section.truthIfAny("uniform").orElse(false);

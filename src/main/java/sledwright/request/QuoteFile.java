@@ -39,7 +39,7 @@ public final class QuoteFile implements RequestFile {
     QuoteFile(Source source, Section top) {
         draft = new DraftReader(source, top).quote();
         objective = top.field("objective");
-        customer = top.oneOrList("customer").stream().map(Field::text).toList();
+        customer = top.oneOrList("customer").stream().flatMap(line -> line.words(top.faults()).stream()).toList();
         energy = top.section("energy").map(EnergyFields::read);
         points = top.wholeIfAny("price_points", RequestBounds.PRICE_POINTS).orElse(0);
         discount = DiscountFields.read(top);

@@ -100,6 +100,7 @@ abstract class BookTest {
     @Test
     void whatIsNotSavedLeavesNoGap() {
         assertThatThrownBy(() -> book.save(NODE, KEPT, " ", "", ANNA)).hasMessage("the customer has no name");
+        assertThatThrownBy(() -> book.save(NODE, KEPT, "n".repeat(201), "", ANNA)).hasMessage("the customer's name is longer than 200 characters");
         // A document under no name breaks the last statement of the transaction, when the number has been taken.
         assertThatThrownBy(() -> book.save(NODE, answer -> Map.of("x".repeat(10), new byte[0], "y", new byte[0]), "Nordmole", null, ANNA))
                 .isInstanceOf(RuntimeException.class);

@@ -23,6 +23,7 @@ final class Asked implements Asking {
         Bounds count;
         boolean whole;
         int longestSku;
+        int longestText;
     }
 
     private final Map<String, Key> keys = new LinkedHashMap<>();
@@ -66,6 +67,11 @@ final class Asked implements Asking {
     @Override
     public void sku(String path, int longest) {
         key(path).longestSku = longest;
+    }
+
+    @Override
+    public void text(String path, int longest) {
+        key(path).longestText = longest;
     }
 
     @Override

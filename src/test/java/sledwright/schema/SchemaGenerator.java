@@ -283,6 +283,9 @@ final class SchemaGenerator {
             node.put("minLength", 1);
             node.put("maxLength", key.longestSku);
         }
+        if (key.longestText > 0) {
+            node.put("maxLength", key.longestText);
+        }
         if (types.isEmpty()) {
             types.add("string");
             if (examples.stream().anyMatch(example -> example.hasNumber(path))) {
