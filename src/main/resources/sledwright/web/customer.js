@@ -5,9 +5,12 @@ const TYPING_MS = 300;
 // What is wrong in a field, or comes too fast, leaves the last answer; nothing else does.
 const WRONG = 400;
 const BUSY = 429;
+const OVER = 404;
 const $ = (selector, within = document) => within.querySelector(selector);
 const form = $('#wishes');
 const answer = $('#answer');
+/** The page's own words, in its language. */
+const words = $('#fault').dataset;
 const line = fresh();
 let timer;
 let asked = 0;
@@ -19,7 +22,7 @@ function wanted() {
 }
 
 function faults(said) {
-  $('#fault').replaceChildren(...said.map(words => { const item = document.createElement('li'); item.textContent = words; return item; }));
+  $('#fault').replaceChildren(...said.map(each => { const item = document.createElement('li'); item.textContent = each; return item; }));
 }
 
 async function ask() {
@@ -28,7 +31,7 @@ async function ask() {
   const garbled = [...form.elements].filter(field => field.validity.badInput);
   if (garbled.length > 0) {
     answer.removeAttribute('aria-busy');
-    faults(garbled.map(field => `${named(field.name)} must be a number.`));
+    faults(garbled.map(field => sentence(field.name, words.figure)));
     return;
   }
   const query = wanted();
@@ -45,19 +48,21 @@ async function ask() {
       $('#said').textContent = sum ? sum.textContent + '.' : $('.gist', answer).textContent;
     } else {
       if (reply.status !== WRONG && reply.status !== BUSY) { answer.replaceChildren(); }
-      faults((await reply.json()).faults.map(fault => `${named(fault.place)} ${fault.message}.`));
+      const known = reply.status === OVER ? words.over : reply.status === BUSY ? words.busy : null;
+      faults(known ? [known] : (await reply.json()).faults.map(fault => sentence(fault.place, fault.message)));
     }
   } catch (gone) {
     if (mine !== asked) { return; }
     answer.replaceChildren();
-    faults(['The shop does not answer at the moment.']);
+    faults([words.gone]);
   }
   answer.removeAttribute('aria-busy');
 }
 
-function named(key) {
+/** What is said of a field, or of the whole; what begins with a colon stands at the name itself. */
+function sentence(key, said) {
   const field = form.elements.namedItem(key);
-  return field ? field.labels[0].textContent : 'This';
+  return (field ? field.labels[0].textContent : words.this) + (said.startsWith(':') ? '' : ' ') + said + '.';
 }
 
 if (form) {

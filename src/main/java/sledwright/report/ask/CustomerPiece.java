@@ -1,5 +1,6 @@
 package sledwright.report.ask;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,8 +13,8 @@ import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.domain.Catalog;
 import sledwright.metrics.Figures;
-import sledwright.report.build.BuildText;
 import sledwright.report.offer.QuoteLead;
+import sledwright.report.offer.SideBySide;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
 
@@ -28,7 +29,7 @@ public final class CustomerPiece {
     public record Row(String label, List<String> values) {
     }
 
-    /** One offer. {@code tax}: the price with tax, in words; may be empty. */
+    /** One offer. {@code tax}: the price with tax, in a sentence; may be empty. */
     public record Offer(int rank, String price, String tax, String machine, String there, List<Part> parts) {
     }
 
@@ -37,7 +38,7 @@ public final class CustomerPiece {
 
     private CustomerPiece(QuoteView view, Catalog shop) {
         this.view = view;
-        words = Wording.english(shop);
+        words = Wording.of(shop);
     }
 
     /** @param whole what the shop sees; what is the shop's alone goes before anything is written */
@@ -50,16 +51,34 @@ public final class CustomerPiece {
         model.put("sure", QuoteLead.of(view, view.topic().machines(), words));
         model.put("offers", view.alternatives().stream().map(this::offer).toList());
         model.put("rows", rows());
-        model.put("machines", view.topic().machines());
-        model.put("valid", view.day().validUntil().map(words::day).orElse(""));
+        model.put("about", about());
+        model.put("title", words.counted(view.alternatives().size(), "link.get"));
         model.put("conflicts", view.explanation().conflicts().stream().map(conflict -> conflict.sentence().in(words)).toList());
+        model.put("say", words.texts());
         return Pages.filled("customer-answer.ftlh", model);
+    }
+
+    /** What is said of the first offer beside its price. */
+    private String about() {
+        if (view.alternatives().isEmpty()) {
+            return "";
+        }
+        Offer first = offer(view.alternatives().get(0));
+        List<String> said = new ArrayList<>(List.of(words.say("link.there", first.machine(), first.there())));
+        if (view.topic().machines() > 1) {
+            said.add(words.say("link.machines", words.figure(view.topic().machines())));
+        }
+        if (!first.tax().isEmpty()) {
+            said.add(first.tax());
+        }
+        view.day().validUntil().ifPresent(day -> said.add(words.say("link.valid", words.day(day))));
+        return String.join(" ", said);
     }
 
     private Offer offer(Alternative one) {
         BuildView build = one.build();
         Payment pays = one.sale().pays();
-        String tax = pays.tax().map(due -> "%s with %s".formatted(words.money(pays.gross()), due.name())).orElse("");
+        String tax = pays.tax().map(due -> words.say("link.taxed", words.money(pays.gross()), due.name())).orElse("");
         return new Offer(one.rank(), words.money(pays.net()), tax, machine(build), words.day(view.day().in(build.leadDays())),
                 build.lines().stream().filter(line -> line.kind() == Line.Kind.PART)
                         .map(line -> new Part(line.description(), condition(line), line.quantity())).toList());
@@ -69,17 +88,19 @@ public final class CustomerPiece {
         return line.source().map(source -> words.say("condition." + source.condition())).orElse("");
     }
 
-    private static String machine(BuildView build) {
-        return "%s with %s and %s".formatted(build.bare().name(), BuildText.processors(build), BuildText.memory(build));
+    private String machine(BuildView build) {
+        return words.say("order.what", build.bare().name(), build.bare().processors(), build.bare().processorSku().orElseThrow(),
+                SideBySide.memory(build, words));
     }
 
     private List<Row> rows() {
-        return List.of(row("Cores", one -> String.valueOf(one.cores())), row("Memory", one -> words.figure(one.usableGb()) + " GB"),
-                row("Bandwidth", one -> words.figure(one.bandwidthGbs()) + " GB/s"),
-                row("Throughput", one -> words.figure(one.throughput())), row("Load", one -> words.figure(one.loadW()) + " W"));
+        return List.of(row("cores", one -> words.figure(one.cores())),
+                row("memory-capacity", one -> words.figure(one.usableGb()) + " GB"),
+                row("bandwidth", one -> words.figure(one.bandwidthGbs()) + " GB/s"),
+                row("throughput", one -> words.figure(one.throughput())), row("load", one -> words.figure(one.loadW()) + " W"));
     }
 
     private Row row(String label, Function<Figures, String> value) {
-        return new Row(label, view.alternatives().stream().map(one -> value.apply(one.build().figures())).toList());
+        return new Row(words.say("figure." + label), view.alternatives().stream().map(one -> value.apply(one.build().figures())).toList());
     }
 }

@@ -20,6 +20,7 @@ import sledwright.input.Place;
 import sledwright.input.Source;
 import sledwright.input.Value;
 import sledwright.input.YamlReader;
+import sledwright.report.page.Wording;
 import sledwright.web.http.RefusedException;
 
 /** What of a request a customer may be allowed to change, and what one has changed. */
@@ -29,6 +30,8 @@ final class Changeable {
     static final Set<String> FIGURES = Set.of(MACHINES, "require.cores", "require.memory_gb", "require.bandwidth_gbs",
             "require.throughput", "require.work", "require.base_ghz", "require.all_core_ghz", "require.gb_per_core", "require.gbs_per_core",
             "require.spare_slots", "require.processors", "limit.price", "limit.lead_days", "limit.power_w");
+    private static final Set<String> WHOLE = Set.of(MACHINES, "require.cores", "require.spare_slots", "require.processors",
+            "limit.lead_days");
     static final Set<String> WORDS = Set.of("workload", "require.memory_mode", "limit.conditions");
 
     private static final int MOST = 12;
@@ -88,9 +91,10 @@ final class Changeable {
      * What a customer wants otherwise, in keys that the desk sets. A field that was left empty stays as the request has it, and so does
      * one that says the same, which may be beyond what may be chosen.
      *
+     * @param words of the customer
      * @throws RefusedException where that is not allowed
      */
-    static List<String> sets(CustomerLink link, Fields wanted) {
+    static List<String> sets(CustomerLink link, Fields wanted, Wording words) {
         List<Fault> faults = new ArrayList<>();
         List<String> sets = new ArrayList<>();
         for (Fields.Field field : wanted) {
@@ -98,11 +102,13 @@ final class Changeable {
             String value = field.getValue().strip();
             boolean same = value.isEmpty() || value.equals(value(link.request(), field.getName()));
             if (may.isEmpty()) {
-                faults.add(new Fault(Place.of("the address"), "cannot be changed here", Field.shown(field.getName())));
+                faults.add(new Fault(Place.of("the address"), words.say("link.fault.fixed"), Field.shown(field.getName())));
             } else if (!same && !may.get().holds(value)) {
-                faults.add(new Fault(Place.of(field.getName()), may.get().isFigure() ? "must be a number from %s to %s".formatted(
-                        may.get().from().orElseThrow().toPlainString(), may.get().to().orElseThrow().toPlainString())
-                        : "must be one of " + String.join(", ", may.get().words()), Field.shown(value)));
+                faults.add(new Fault(Place.of(field.getName()), may.get().isFigure() ? words.say("link.fault.number",
+                        words.figure(may.get().from().orElseThrow()), words.figure(may.get().to().orElseThrow()))
+                        : words.say("link.fault.word", String.join(", ", may.get().words())), Field.shown(value)));
+            } else if (!same && WHOLE.contains(field.getName()) && !value.matches("\\d+")) {
+                faults.add(new Fault(Place.of(field.getName()), words.say("link.fault.whole"), Field.shown(value)));
             } else if (!same) {
                 sets.add(set(field.getName(), value));
             }

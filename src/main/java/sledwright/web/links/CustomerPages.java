@@ -1,5 +1,6 @@
 package sledwright.web.links;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -27,7 +28,6 @@ import sledwright.web.http.AccessLine;
 import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
-import sledwright.web.page.Wish;
 import sledwright.web.page.Wishes;
 import sledwright.web.queue.Reception;
 import sledwright.web.queue.Turn;
@@ -48,8 +48,16 @@ public final class CustomerPages extends AnsweringHandler {
     private static final int LONGEST_SECRET = 100;
     private static final int AT_ONCE = 4;
 
-    /** A wish that the customer may change. {@code asked}: what counts without a value; {@code least}, {@code most}: not of choices. */
-    public record Room(Wish wish, String value, String asked, String least, String most, List<String> choices) {
+    /** A wish that the customer may change. {@code unit}: may be empty; {@code range}: null where it is one of some choices. */
+    public record Room(String key, String label, String unit, String value, Range range, List<Choice> choices) {
+    }
+
+    /** Between which values a figure may be, and in words, too. */
+    public record Range(String least, String most, String words) {
+    }
+
+    /** A word of the request, and what people call it. */
+    public record Choice(String value, String label) {
     }
 
     private final Supplier<ShopState> shop;
@@ -105,12 +113,13 @@ public final class CustomerPages extends AnsweringHandler {
     }
 
     private String answer(CustomerLink link, Fields wanted, Visit visit) {
-        QuoteQuestion question = new QuoteQuestion(Changeable.sets(link, wanted), List.of(), false);
         ShopState now = shop.get();
+        Wording words = Wording.of(now.catalog());
+        QuoteQuestion question = new QuoteQuestion(Changeable.sets(link, wanted, words), List.of(), false);
         QuoteView view = Changeable.inItsWords(() -> DeskReplies.of(now.desk().quote(Source.unwritten("request", link.request()), question,
                 Terms.within(TIME).until(visit::isOver)))).view();
         if (view.day().stale()) {
-            throw RefusedException.of(409, "the request", "", "cannot be answered today: the shop is about to renew its prices");
+            throw RefusedException.of(409, "the request", "", words.say("link.stale"));
         }
         return CustomerPiece.of(view, now.catalog());
     }
@@ -119,29 +128,52 @@ public final class CustomerPages extends AnsweringHandler {
     private String page(CustomerLink link, Fields query, Visit visit) {
         Fields wanted = new Fields();
         query.forEach(field -> link.may().stream().filter(may -> may.key().equals(field.getName())).forEach(may -> wanted.put(field)));
+        Wording words = Wording.of(shop.get().catalog());
         String answer = "";
         List<String> faults = List.of();
         try {
             answer = answer(link, wanted, visit);
         } catch (RefusedException refused) {
-            faults = refused.faults().stream().map(this::said).toList();
+            faults = refused.faults().stream().map(fault -> said(fault, words)).toList();
         }
         return Pages.filled("customer.ftlh", Map.of("shop", shop.get().catalog().name(), "name", link.name(),
-                "until", Wording.english(shop.get().catalog()).day(link.until()),
-                "rooms", link.may().stream().map(may -> room(link, may, wanted)).toList(),
+                "until", words.say("link.until", words.day(link.until())), "language", words.language(), "say", words.texts(),
+                "rooms", link.may().stream().map(may -> room(link, may, wanted, words)).toList(),
                 "faults", faults, "answer", new Markup(answer)));
     }
 
-    private String said(Fault fault) {
+    private static String said(Fault fault, Wording words) {
         boolean wish = Changeable.FIGURES.contains(fault.file()) || Changeable.WORDS.contains(fault.file());
-        return "%s %s.".formatted(wish ? Wishes.named(shop.get().catalog(), fault.file()).label() : "This", fault.message());
+        String subject = wish ? label(fault.file(), words) : words.say("link.this");
+        return subject + (fault.message().startsWith(":") ? "" : " ") + fault.message() + ".";
     }
 
-    private Room room(CustomerLink link, Leeway may, Fields wanted) {
-        Wish wish = Wishes.named(shop.get().catalog(), may.key());
+    private static String label(String key, Wording words) {
+        return words.say("link.wish." + key);
+    }
+
+    private Room room(CustomerLink link, Leeway may, Fields wanted, Wording words) {
         String given = wanted.getValue(may.key());
         String asked = Changeable.value(link.request(), may.key());
-        return new Room(wish, given == null ? asked : given, asked,
-                may.from().map(Object::toString).orElse(""), may.to().map(Object::toString).orElse(""), may.words());
+        String unit = may.key().equals("limit.lead_days") ? words.say("link.days") : Wishes.named(shop.get().catalog(), may.key()).unit();
+        return new Room(may.key(), label(may.key(), words), unit, given == null ? asked : given,
+                may.isFigure() ? range(may.from().orElseThrow(), may.to().orElseThrow(), asked, words) : null,
+                may.words().stream().map(word -> new Choice(word, called(may.key(), word, words))).toList());
+    }
+
+    private static Range range(BigDecimal from, BigDecimal to, String asked, Wording words) {
+        String least = words.figure(from);
+        String most = words.figure(to);
+        return new Range(from.toPlainString(), to.toPlainString(),
+                asked.isEmpty() ? words.say("link.range", least, most) : words.say("link.range.asked", least, most, asked));
+    }
+
+    /** Workloads are called as the shop calls them. */
+    private static String called(String key, String word, Wording words) {
+        return switch (key) {
+            case "limit.conditions" -> words.say("condition." + word);
+            case "require.memory_mode" -> words.say("mode." + word);
+            default -> word.replace('-', ' ');
+        };
     }
 }

@@ -132,7 +132,7 @@ class PhrasesTest {
 
     /** What keys begin with that are put together. */
     private static final List<String> BUILT = List.of("asked.", "aim.", "change.", "condition.", "figure.", "mode.", "labour.", "licence.", "mark.", "compare.figure.",
-            "compare.cost.", "compare.by.", "compare.status.", "compare.term.", "compare.note.");
+            "link.wish.", "compare.cost.", "compare.by.", "compare.status.", "compare.term.", "compare.note.");
 
     @Test
     void noTextIsMissing() throws IOException {

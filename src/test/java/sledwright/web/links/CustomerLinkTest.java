@@ -28,6 +28,8 @@ import sledwright.browser.InBrowser;
 import sledwright.book.Book;
 import sledwright.book.CustomerLink;
 import sledwright.book.store.BookPlace;
+import sledwright.catalog.CatalogReader;
+import sledwright.report.page.Wording;
 import sledwright.samples.Folders;
 import sledwright.web.Servers;
 import sledwright.web.WebServer;
@@ -97,7 +99,7 @@ class CustomerLinkTest {
             assertThat(shown).doesNotContain("margin", "unit_cost", "supplier", "available", "in stock", "list price");
         }
         assertThat(page.body().replaceAll("[\\h\\s]+", " ")).containsPattern("\\S+, with you by \\S+").containsPattern("\\d with VAT\\. This holds until \\S.*\\.")
-                .containsPattern("\\d options side by side").containsPattern("<li>\\d+ x [^<]+, (used|refurbished|new)</li>").contains("With you by");
+                .containsPattern("\\d options side by side").containsPattern("<li>\\d+ \u00d7 [^<]+, (used|refurbished|new)</li>").contains("With you by");
         assertThat(page.body()).containsPattern("You can use this page until \\d\\d? \\p{L}+ \\d{4}\\.");
         String one = Wire.post(address, "/api/links", YAML, REQUEST.replace("alternatives: 3", "alternatives: 1")).body();
         assertThat(Wire.get(address, path(new ObjectMapper().readTree(one))).body()).contains("What you get");
@@ -207,6 +209,36 @@ class CustomerLinkTest {
             assertThat(reply.status()).isEqualTo(409);
             assertThat(reply.body()).contains("cannot be answered today: the shop is about to renew its prices");
             assertThat(Wire.get(stale.address(), path(link)).body()).contains("cannot be answered today").doesNotContain("Price before tax");
+        }
+    }
+
+    /** One language a page: that of the shop's papers. */
+    @Test
+    void theCustomerReadsTheLanguageOfTheShop(@TempDir Path other, Browser browser) throws IOException {
+        Path german = Folders.copy(Folders.SHOP, other.resolve("shop"));
+        Files.writeString(german.resolve("catalog.yaml"), "document: { locale: de-DE, tax_percent: 19, tax_name: MwSt., valid_days: 5 }\n", StandardOpenOption.APPEND);
+        try (WebServer server = Servers.start(german, other.resolve("book.db"), Optional.empty(), Servers.ROOMY, LOG)) {
+            JsonNode link = new ObjectMapper().readTree(Wire.post(server.address(),
+                    "/api/links?may=require.cores=4..32&may=limit.lead_days=3..30&may=limit.conditions=new,used&may=require.memory_mode=mirrored,rank-sparing", YAML, REQUEST).body());
+            browser.visit(link.get("address").textValue()).until("document.querySelector('#answer .sum')");
+            assertThat(browser.ask("return document.documentElement.lang")).isEqualTo("de");
+            assertThat(browser.text()).contains("Kerne", "von 4 bis 32; leer bedeutet 8", "Lieferung binnen", "Tage", "Zustand", "gebraucht", "gespiegelt", "wie angefragt", "Speicherbandbreite",
+                    "Variante 1", "3 Varianten nebeneinander", "mit MwSt. Das gilt bis zum", "bei Ihnen am", "Bei Ihnen am")
+                    .doesNotContainPattern("(?i)\\b(you|until|options?|empty|must|asked|show|memory|used)\\b");
+            assertThat(browser.ask("return [...document.querySelectorAll('[aria-label]')].map(each => each.getAttribute('aria-label')).join()")).isEqualTo("Was zu haben ist,Angaben zu allen Varianten");
+            String fault = "document.querySelector('#fault').textContent === '%s'";
+            browser.type("[name='require.cores']", "33").press(Keys.TAB).until(fault.formatted("Kerne: bitte eine Zahl von 4 bis 32."));
+            browser.type("[name='require.cores']", "8.5").press(Keys.TAB).until(fault.formatted("Kerne: bitte eine ganze Zahl."));
+            browser.type("[name='require.cores']", "1e").press(Keys.TAB).until(fault.formatted("Kerne: bitte eine Zahl."));
+            assertThat(Wire.get(server.address(), path(link) + "?require.cores=33").body()).contains("<li>Kerne: bitte eine Zahl von 4 bis 32.</li>");
+            browser.complaints();
+        }
+    }
+
+    @Test
+    void whatMayBeChangedHasANameInTheCustomersLanguage() {
+        for (Set<String> some : List.of(Changeable.FIGURES, Changeable.WORDS)) {
+            assertThat(some).allSatisfy(key -> assertThat(Wording.of(CatalogReader.read(Folders.SHOP)).say("link.wish." + key)).isNotBlank());
         }
     }
 
