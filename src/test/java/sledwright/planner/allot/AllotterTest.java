@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -210,6 +211,9 @@ class AllotterTest {
       Lot[] lots = new Lot[3];
       for (int i = 0; i < lots.length; i++) {
         lots[i] = lot("M16", "L" + i, 1 + random.nextInt(4), random.nextInt(3), 1_00 * (1 + random.nextInt(30)));
+        if (seed % 3 == 0) {
+          lots[i] = inPacks(lots[i], new Random(-seed * 10 - i));
+        }
       }
       Promise[] promises = new Promise[2 + random.nextInt(3)];
       for (int i = 0; i < promises.length; i++) {
@@ -219,7 +223,7 @@ class AllotterTest {
       long[] best = best(lots, promises, 0, IntStream.range(0, lots.length).map(i -> lots[i].available()).toArray());
       long beside = outcome.outcomes().stream().flatMap(one -> one.filling().stream()).flatMap(filling -> filling.order().stream())
           .mapToLong(AllotterTest::beside).sum();
-      assertThat(new long[] {outcome.found().broken(), outcome.found().cost() - beside}).as("seed %s", seed).isEqualTo(best);
+      assertThat(new long[] {outcome.found().broken(), outcome.found().changed(), outcome.found().cost() - beside}).as("seed %s", seed).isEqualTo(best);
       assertThat(outcome.greedy().compareTo(outcome.found())).as("seed %s", seed).isNotNegative();
       assertThat(outcome.bound().broken()).as("seed %s", seed).isLessThanOrEqualTo(outcome.found().broken());
       assertThat(outcome.bound().cost()).as("seed %s", seed).isLessThanOrEqualTo(outcome.found().cost() + 1e-6);
@@ -230,25 +234,40 @@ class AllotterTest {
     return order.price().total() - order.picks().stream().filter(pick -> pick.sku().equals("M16")).mapToLong(pick -> pick.total()).sum();
   }
 
-  /** Fewest broken, then the least that modules cost. */
+  /** The same lot, sold from a number of units on, or cheaper from there. */
+  private static Lot inPacks(Lot lot, Random random) {
+    long price = lot.dearest();
+    Lot.PriceBreak cheaper = new Lot.PriceBreak(2, price - price * random.nextInt(60) / 100, OptionalLong.empty());
+    return switch (random.nextInt(3)) {
+      case 0 -> lot;
+      case 1 -> lot.with(lot.available(), List.of(cheaper));
+      default -> lot.with(lot.available(), List.of(lot.breaks().get(0), cheaper));
+    };
+  }
+
+  /** Fewest broken, then fewest that hold more modules than was told, then the least that modules cost. */
   private static long[] best(Lot[] lots, Promise[] promises, int next, int[] left) {
     if (next == promises.length) {
-      return new long[2];
+      return new long[3];
     }
     long[] best = best(lots, promises, next + 1, left);
     best[0]++;
-    for (int[] split : splits(promises[next].parts().get("M16"), lots.length)) {
-      long cost = 0;
-      boolean fits = true;
-      int[] rest = left.clone();
-      for (int i = 0; i < lots.length; i++) {
-        rest[i] -= split[i];
-        cost += split[i] * lots[i].breaks().get(0).unitPrice();
-        fits &= rest[i] >= 0 && (split[i] == 0 || lots[i].leadDays() <= promises[next].request().limit().mostDays().orElseThrow());
-      }
-      long[] with = fits ? best(lots, promises, next + 1, rest) : null;
-      if (with != null && (with[0] < best[0] || with[0] == best[0] && with[1] + cost < best[1])) {
-        best = new long[] {with[0], with[1] + cost};
+    int told = promises[next].parts().get("M16");
+    for (int units = told; units <= told + 2; units++) {
+      for (int[] split : splits(units, lots.length)) {
+        long cost = 0;
+        boolean fits = true;
+        int[] rest = left.clone();
+        for (int i = 0; i < lots.length; i++) {
+          rest[i] -= split[i];
+          cost += split[i] * lots[i].breakFor(split[i]).unitPrice();
+          fits &= rest[i] >= 0 && lots[i].sells(split[i]) && (split[i] == 0 || lots[i].leadDays() <= promises[next].request().limit().mostDays().orElseThrow());
+        }
+        long[] after = fits ? best(lots, promises, next + 1, rest) : null;
+        if (after != null) {
+          long[] with = {after[0], after[1] + (units > told ? 1 : 0), after[2] + cost};
+          best = Arrays.compare(with, best) < 0 ? with : best;
+        }
       }
     }
     return best;
