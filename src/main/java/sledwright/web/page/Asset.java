@@ -24,8 +24,8 @@ record Asset(String type, byte[] bytes) {
 
     private static final String SCRIPT = "text/javascript; charset=utf-8";
     private static final Map<String, String> TYPES = Stream.concat(
-            Stream.of("ask.js", "request.js", "mail.js", "work.js", "server.js", "keep.js", "book.js", "catalogue.js", "customer.js",
-                    "link.js", "fresh.js", "stream.js", "promises.js", "stock.js", "board.js", "order.js", "login.js")
+            Stream.of("ask.js", "form.js", "request.js", "mail.js", "work.js", "server.js", "keep.js", "book.js", "catalogue.js",
+                    "customer.js", "link.js", "fresh.js", "stream.js", "promises.js", "stock.js", "board.js", "order.js", "login.js")
                     .map(name -> Map.entry(name, SCRIPT)), Stream.of(Map.entry("icon.svg", "image/svg+xml")))
             .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 
