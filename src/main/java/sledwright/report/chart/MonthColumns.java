@@ -38,7 +38,10 @@ public final class MonthColumns {
 
     private static String drawn(List<Month> months, String words, int width, String className) {
         int most = Math.max(1, months.stream().mapToInt(Month::whole).max().orElse(1));
-        double step = width / (double) Math.max(1, months.size());
+        int count = Math.max(1, months.size());
+        // Labels at both ends are whole, too.
+        double edge = Math.max(0, (LABEL_WIDE - width / (double) count) / 2);
+        double step = (width - 2 * edge) / count;
         double column = Math.min(56, step * 0.7);
         // Labels that would touch are left out; the words have them all.
         int every = Math.max(1, (int) Math.ceil(LABEL_WIDE / step));
@@ -46,7 +49,7 @@ public final class MonthColumns {
                 + " role=\"img\" aria-label=\"%s\" font-size=\"12\">").formatted(className, width, HEIGHT, escaped(words)));
         for (int at = 0; at < months.size(); at++) {
             Month month = months.get(at);
-            double middle = step * (at + 0.5);
+            double middle = edge + step * (at + 0.5);
             bar(svg, "whole", middle, column, month.whole() / (double) most);
             bar(svg, "filled", middle, column, month.part() / (double) most);
             if (month.whole() > 0 && step >= LABEL_WIDE / 2.0) {
