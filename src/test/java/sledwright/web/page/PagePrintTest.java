@@ -11,8 +11,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import sledwright.browser.Browser;
 import sledwright.browser.InBrowser;
+import sledwright.web.Servers;
 
-/** The page on paper, by its style alone. */
+/** The page on paper. */
 class PagePrintTest {
 
     @Test
@@ -29,5 +30,18 @@ class PagePrintTest {
             assertThat(printed.getNumberOfPages()).isGreaterThan(2);
             assertThat(new PDFTextStripper().getText(printed)).containsOnlyOnce("Total 594.04");
         }
+    }
+
+    @Test
+    @InBrowser
+    void aBoardSaysWhatTheMachineIsAndCosts(Browser browser) throws IOException {
+        browser.visit(Servers.small().address() + "board#came=file&file=" + HandPageTest.escaped(HandPageTest.BUILD)).until("document.querySelector('#verdict .sum')")
+                .until("document.querySelector('.place.filled')");
+        String price = (String) browser.ask("return document.querySelector('#verdict .sum').textContent");
+        try (PDDocument printed = Loader.loadPDF(browser.printed())) {
+            assertThat(new PDFTextStripper().getText(printed)).contains(price, "Every rule holds", "1A1", "M16");
+        }
+        browser.paper(700);
+        assertThat(browser.ask("return parseFloat(getComputedStyle(document.querySelector('.place')).paddingLeft) > 0")).isEqualTo(true);
     }
 }
