@@ -108,7 +108,7 @@ class HttpBoundsTest {
         assertThat(reply.body()).contains("This cannot be shown", "The request is nothing that is answered here.").doesNotContain("<b>", "Exception");
         assertThat(HtmlValidity.faults(reply.body())).isEmpty();
         assertThat(Wire.say(address, "GET / HTTP/1.1\r\nHost: evil.example\r\n" + accept + "\r\nConnection: close\r\n\r\n").body()).contains("Host &quot;evil.example&quot; is not a name of this server");
-        assertThat(Wire.get(address, "/for/" + "A".repeat(43), accept).body()).contains("The address is not answered any more; ask the shop for another.");
+        assertThat(Wire.get(address, "/for/" + "A".repeat(43), accept).body()).contains("is not answered any more; ask the shop for another.");
         assertRefused(Wire.get(address, "/api/nothing", accept), 404, "is nothing that is answered here");
         assertThat(Wire.get(address, "/api/nothing", accept, "Sec-Fetch-Dest: document").body()).as("a link that is followed").contains("This cannot be shown");
         assertRefused(Wire.get(address, "/api/nothing", accept, "Sec-Fetch-Dest: empty"), 404, "is nothing that is answered here");

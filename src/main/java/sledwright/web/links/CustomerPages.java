@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.eclipse.jetty.http.HttpMethod;
@@ -86,9 +87,12 @@ public final class CustomerPages extends AnsweringHandler {
         String digest = Secrets.digest(secret.length() > LONGEST_SECRET ? "" : secret);
         begin(digest, request);
         reception.serve(request, response, callback, Turn.CUSTOMER, (body, visit) -> {
-            CustomerLink link = link(digest);
-            String made = piece ? answer(link, wanted, visit) : page(link, wanted, visit);
-            visit.finish(() -> Responses.html(200, made, request, response, callback));
+            Optional<CustomerLink> link = shelf.ifThere().flatMap(links -> links.find(digest, LocalDate.now()));
+            if (link.isEmpty() && !Responses.isForAPerson(request)) {
+                throw RefusedException.of(404, "the address", "", "is not answered any more; ask the shop for another");
+            }
+            String made = link.map(found -> piece ? answer(found, wanted, visit) : page(found, wanted, visit)).orElseGet(this::ended);
+            visit.finish(() -> Responses.html(link.isEmpty() ? 404 : 200, made, request, response, callback));
         });
         return true;
     }
@@ -107,9 +111,11 @@ public final class CustomerPages extends AnsweringHandler {
         open.computeIfPresent(digest, (same, count) -> count == 1 ? null : count - 1);
     }
 
-    private CustomerLink link(String digest) {
-        return shelf.ifThere().flatMap(links -> links.find(digest, LocalDate.now())).orElseThrow(() ->
-                RefusedException.of(404, "the address", "", "is not answered any more; ask the shop for another"));
+    /** What a customer reads whose link is over. */
+    private String ended() {
+        Wording words = Wording.of(shop.get().catalog());
+        return Pages.filled("refused.ftlh", Map.of("language", words.language(), "title", words.say("link.ended"), "status", "404",
+                "faults", List.of(words.say("link.over"))));
     }
 
     private String answer(CustomerLink link, Fields wanted, Visit visit) {

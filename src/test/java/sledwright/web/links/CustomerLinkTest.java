@@ -231,6 +231,8 @@ class CustomerLinkTest {
             browser.type("[name='require.cores']", "8.5").press(Keys.TAB).until(fault.formatted("Kerne: bitte eine ganze Zahl."));
             browser.type("[name='require.cores']", "1e").press(Keys.TAB).until(fault.formatted("Kerne: bitte eine Zahl."));
             assertThat(Wire.get(server.address(), path(link) + "?require.cores=33").body()).contains("<li>Kerne: bitte eine Zahl von 4 bis 32.</li>");
+            browser.visit(server.address() + "for/over");
+            assertThat(browser.text()).isEqualTo("Diese Seite gibt es nicht mehr\nDiese Seite wird nicht mehr beantwortet; bitte fragen Sie den Anbieter nach einer neuen.\n\n404");
             browser.complaints();
         }
     }
