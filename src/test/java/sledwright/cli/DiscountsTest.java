@@ -73,6 +73,8 @@ class DiscountsTest {
                 BigDecimal off = price.multiply(percent).movePointLeft(2).setScale(2, RoundingMode.HALF_UP);
                 BigDecimal net = one.get("net").decimalValue();
                 assertThat(net).as("%s %% of %s", percent, price).isEqualByComparingTo(price.subtract(off));
+                assertThat(one.get("discount").decimalValue()).isEqualByComparingTo(off);
+                assertThat(plain.get("alternatives").get(rank).get("discount").isNull()).isTrue();
                 BigDecimal tax = net.multiply(new BigDecimal("0.19")).setScale(2, RoundingMode.HALF_UP);
                 assertThat(one.get("tax").decimalValue()).isEqualByComparingTo(tax);
                 assertThat(one.get("gross").decimalValue()).isEqualByComparingTo(net.add(tax));
@@ -105,7 +107,10 @@ class DiscountsTest {
         assertThat(given.get(0).get("agreed").asBoolean()).isTrue();
         assertThat(given.get(0).get("net").decimalValue()).isEqualByComparingTo("700");
         assertThat(given.get(0).get("gross").decimalValue()).isEqualByComparingTo("833");
+        assertThat(given.get(0).get("discount").decimalValue())
+                .isEqualByComparingTo(given.get(0).get("price").decimalValue().subtract(new BigDecimal("700")));
         assertThat(given.get(1).get("agreed").asBoolean()).isFalse();
+        assertThat(given.get(1).get("discount").isNull()).isTrue();
         assertThat(given.get(1).get("net")).isEqualTo(given.get(1).get("price"));
         BigDecimal more = given.get(1).get("price").decimalValue().subtract(new BigDecimal("700")).abs();
         assertThat(given.get(1).get("reasons").get(0).asText()).startsWith("For %s EUR ".formatted(more.setScale(2)));
@@ -113,8 +118,11 @@ class DiscountsTest {
         JsonNode order = json("order", ORDER + "agreed_price: 1000\n");
         assertThat(order.get("net").decimalValue()).isEqualByComparingTo("1000");
         assertThat(order.get("agreed").asBoolean()).isTrue();
+        assertThat(order.get("discount").decimalValue())
+                .isEqualByComparingTo(order.get("price").decimalValue().subtract(new BigDecimal("1000")));
         JsonNode lacking = json("order", ORDER + "  more: { machines: 1, require: { cores: 9999 } }\nagreed_price: 1000\n");
         assertThat(lacking.get("net")).isEqualTo(lacking.get("price"));
+        assertThat(lacking.get("discount").isNull()).isTrue();
         assertThat(lacking.get("warnings").toString()).contains("The agreed price is that of all machines; what can be delivered is at its own price.");
     }
 
