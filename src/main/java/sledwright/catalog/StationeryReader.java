@@ -36,7 +36,8 @@ final class StationeryReader {
         Stationery stationery = new Stationery(lines("address"), lines("contact"),
                 new SalesTax(section.decimalIfAny("tax_percent", CatalogBounds.TAX_PERCENT),
                 section.text("tax_name", SalesTax.NONE.name())),
-                lines("terms"), section.wholeIfAny("valid_days", CatalogBounds.VALID_DAYS).map(OptionalInt::of).orElse(OptionalInt.empty()),
+                section.oneOrList("terms").stream().flatMap(term -> term.paragraph(faults).stream()).toList(),
+                section.wholeIfAny("valid_days", CatalogBounds.VALID_DAYS).map(OptionalInt::of).orElse(OptionalInt.empty()),
                 section.field("locale").flatMap(this::locale).orElse(Locale.ENGLISH),
                 section.wordIfAny("paper", Paper::named, PAPERS).orElse(Paper.A4));
         section.finish();
@@ -44,7 +45,7 @@ final class StationeryReader {
     }
 
     private List<String> lines(String key) {
-        return section.oneOrList(key).stream().map(Field::text).toList();
+        return section.oneOrList(key).stream().flatMap(line -> line.words(faults).stream()).toList();
     }
 
     private Optional<Locale> locale(Field field) {

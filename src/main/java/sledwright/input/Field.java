@@ -20,6 +20,8 @@ public record Field(String name, String text, Place place, boolean decimalComma)
     private static final int LONGEST_SKU = 64;
     /** What stands in headings, tables and file names; more than that fills pages. */
     private static final int LONGEST_WORDS = 200;
+    /** About a page of paper. */
+    private static final int LONGEST_PARAGRAPH = 3_000;
     private static final LocalDate FIRST_DAY = LocalDate.of(1990, 1, 1);
     private static final LocalDate LAST_DAY = LocalDate.of(2199, 12, 31);
 
@@ -93,6 +95,12 @@ public record Field(String name, String text, Place place, boolean decimalComma)
     public Optional<String> words(Faults faults) {
         faults.asking().text(name, LONGEST_WORDS);
         return shorter(LONGEST_WORDS, faults);
+    }
+
+    /** Sentences; empty, with a fault, when they are too long for a page. */
+    public Optional<String> paragraph(Faults faults) {
+        faults.asking().text(name, LONGEST_PARAGRAPH);
+        return shorter(LONGEST_PARAGRAPH, faults);
     }
 
     private Optional<String> shorter(int longest, Faults faults) {

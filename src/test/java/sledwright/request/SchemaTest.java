@@ -104,7 +104,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"catalog, shop/shop/catalog.yaml", "catalog, shop-shapes/shop/catalog.yaml", "catalog, shop-document/shop/catalog.yaml", "catalog, shop-suppliers/shop/catalog.yaml",
+    @CsvSource({"catalog, shop/shop/catalog.yaml", "catalog, shop-shapes/shop/catalog.yaml", "catalog, shop-document/shop/catalog.yaml", "catalog, shop-long-document/shop/catalog.yaml", "catalog, shop-suppliers/shop/catalog.yaml",
             "platform, platform-figures/shop/platforms/wren-2.yaml", "platform, platform-slots/shop/platforms/wren-2.yaml",
             "platform, platform-slots/shop/platforms/reed-sled.yaml", "platform, yaml-bombs/shop/platforms/loop.yaml",
             "enclosure, enclosure-figures/shop/enclosures/reed-frame.yaml", "enclosure, enclosure-shapes/shop/enclosures/bare.yaml",
