@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Function;
 import sledwright.domain.Card;
 import sledwright.domain.CardHeight;
 import sledwright.domain.CardKind;
@@ -24,6 +23,7 @@ import sledwright.input.CsvReader.Columns;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Fields;
+import sledwright.input.Vocabulary;
 
 /** Reads {@code drives.csv}, {@code cards.csv} and {@code extras.csv}. */
 final class EquipmentTables {
@@ -42,11 +42,12 @@ final class EquipmentTables {
             "port_gbit", "drive_interfaces", "drive_ports", "raid_levels");
     static final List<String> EXTRA_ORDER = List.of("sku", "description", "power_w");
 
-    static final List<String> LINKS = Arrays.stream(DriveInterface.values()).map(DriveInterface::label).toList();
-    static final List<String> FORM_FACTORS = Arrays.stream(FormFactor.values()).map(FormFactor::label).toList();
-    static final List<String> HEIGHTS = Arrays.stream(CardHeight.values()).map(CardHeight::label).toList();
-    private static final List<String> DRIVE_KINDS = Arrays.stream(DriveKind.values()).map(DriveKind::label).toList();
-    private static final List<String> CARD_KINDS = Arrays.stream(CardKind.values()).map(CardKind::label).toList();
+    static final Vocabulary<DriveInterface> LINKS = Vocabulary.of(List.of(DriveInterface.values()), DriveInterface::label);
+    static final Vocabulary<FormFactor> FORM_FACTORS = Vocabulary.of(List.of(FormFactor.values()), FormFactor::label);
+    static final Vocabulary<CardHeight> HEIGHTS = Vocabulary.of(List.of(CardHeight.values()), CardHeight::label);
+    static final Vocabulary<RaidLevel> LEVELS = Vocabulary.of(List.of(RaidLevel.values()), RaidLevel::label);
+    private static final Vocabulary<DriveKind> DRIVE_KINDS = Vocabulary.of(List.of(DriveKind.values()), DriveKind::label);
+    private static final Vocabulary<CardKind> CARD_KINDS = Vocabulary.of(List.of(CardKind.values()), CardKind::label);
 
     private static final List<String> OF_NETWORK = List.of("ports", "port_gbit");
     private static final List<String> OF_CONTROLLER = List.of("drive_interfaces", "drive_ports", "raid_levels");
@@ -68,8 +69,8 @@ final class EquipmentTables {
 
     private static Drive drive(Fields row) {
         String sku = row.sku("sku");
-        Drive.Kind likeness = new Drive.Kind(word(row, "kind", DriveKind::named, DRIVE_KINDS),
-                word(row, "interface", DriveInterface::named, LINKS), word(row, "form_factor", FormFactor::named, FORM_FACTORS),
+        Drive.Kind likeness = new Drive.Kind(word(row, "kind", DRIVE_KINDS),
+                word(row, "interface", LINKS), word(row, "form_factor", FORM_FACTORS),
                 row.number("capacity_gb", CatalogBounds.DRIVE_GB));
         return new Drive(sku, row.text("description", sku), likeness, row.number("power_w", CatalogBounds.DRIVE_W),
                 number(row, "read_mbs", CatalogBounds.DRIVE_MBS), number(row, "write_mbs", CatalogBounds.DRIVE_MBS),
@@ -78,9 +79,9 @@ final class EquipmentTables {
 
     private static Card card(Fields row) {
         String sku = row.sku("sku");
-        CardKind kind = word(row, "kind", CardKind::named, CARD_KINDS);
+        CardKind kind = word(row, "kind", CARD_KINDS);
         CardShape shape = new CardShape(row.whole("pcie_generation", CatalogBounds.PCIE_GENERATION),
-                row.whole("lanes", CatalogBounds.LANES), word(row, "height", CardHeight::named, HEIGHTS),
+                row.whole("lanes", CatalogBounds.LANES), word(row, "height", HEIGHTS),
                 row.number("length_mm", CatalogBounds.LENGTH_MM), row.number("power_w", CatalogBounds.CARD_W));
         if (kind != CardKind.NETWORK) {
             refuse(row, OF_NETWORK, CardKind.NETWORK);
@@ -106,9 +107,9 @@ final class EquipmentTables {
         Set<DriveInterface> links = EnumSet.noneOf(DriveInterface.class);
         Set<RaidLevel> levels = EnumSet.noneOf(RaidLevel.class);
         row.required("drive_interfaces")
-                .ifPresent(field -> words(field).forEach(word -> word.word(DriveInterface::named, LINKS, faults).ifPresent(links::add)));
+                .ifPresent(field -> words(field).forEach(word -> word.word(LINKS, faults).ifPresent(links::add)));
         row.field("raid_levels")
-                .ifPresent(field -> words(field).forEach(word -> word.word(RaidLevel::named, RaidLevel.LABELS, faults)
+                .ifPresent(field -> words(field).forEach(word -> word.word(LEVELS, faults)
                 .ifPresent(levels::add)));
         return new DriveSupport(links, row.whole("drive_ports", CatalogBounds.DRIVE_PORTS), levels);
     }
@@ -125,8 +126,8 @@ final class EquipmentTables {
     }
 
     /** Null, with a fault, where there is no such word. */
-    private static <T> T word(Fields row, String column, Function<String, Optional<T>> lookup, List<String> words) {
-        return row.required(column).flatMap(field -> field.word(lookup, words, row.faults())).orElse(null);
+    private static <T> T word(Fields row, String column, Vocabulary<T> words) {
+        return row.word(column, words).orElse(null);
     }
 
     private static OptionalDouble number(Fields row, String column, Bounds bounds) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Function;
 import sledwright.domain.BayGroup;
 import sledwright.domain.CardHeight;
 import sledwright.domain.CardShape;
@@ -26,6 +25,7 @@ import sledwright.input.Field;
 import sledwright.input.Place;
 import sledwright.input.Section;
 import sledwright.input.Section.Entry;
+import sledwright.input.Vocabulary;
 
 /** Reads what a platform takes besides processors and memory: the sections {@code storage}, {@code slots} and {@code needs}. */
 final class ExpansionReader {
@@ -66,8 +66,8 @@ final class ExpansionReader {
         for (Section row : storage.sections("bays")) {
             String name = name(row, seen, "group of bays");
             int count = row.whole("count", CatalogBounds.DRIVE_BAYS);
-            Set<FormFactor> sizes = words(row, "form_factors", FormFactor.class, FormFactor::named, EquipmentTables.FORM_FACTORS, true);
-            Set<DriveInterface> links = words(row, "interfaces", DriveInterface.class, DriveInterface::named, EquipmentTables.LINKS, true);
+            Set<FormFactor> sizes = words(row, "form_factors", FormFactor.class, EquipmentTables.FORM_FACTORS, true);
+            Set<DriveInterface> links = words(row, "interfaces", DriveInterface.class, EquipmentTables.LINKS, true);
             Set<RaidLevel> levels = levels(row);
             OptionalInt socket = socket(row);
             row.finish();
@@ -77,8 +77,7 @@ final class ExpansionReader {
     }
 
     private DriveSupport onboard(Section section) {
-        Set<DriveInterface> links = words(section, "drive_interfaces", DriveInterface.class, DriveInterface::named,
-                EquipmentTables.LINKS, true);
+        Set<DriveInterface> links = words(section, "drive_interfaces", DriveInterface.class, EquipmentTables.LINKS, true);
         if (links.contains(DriveInterface.NVME)) {
             faults.add(section.place("drive_interfaces"),
                     "drive_interfaces cannot list NVMe: such drives hang on their group of bays; list it there");
@@ -98,8 +97,7 @@ final class ExpansionReader {
                         .formatted(name));
             }
             CardShape offers = new CardShape(row.whole("pcie_generation", CatalogBounds.PCIE_GENERATION),
-                    row.whole("lanes", CatalogBounds.LANES), row.required("height")
-                    .flatMap(field -> field.word(CardHeight::named, EquipmentTables.HEIGHTS, faults)).orElse(CardHeight.LOW),
+                    row.whole("lanes", CatalogBounds.LANES), row.word("height", EquipmentTables.HEIGHTS).orElse(CardHeight.LOW),
                     row.number("length_mm", CatalogBounds.LENGTH_MM), row.number("max_w", CatalogBounds.CARD_W));
             Optional<Field> riser = row.field("riser").filter(field -> field.sku(faults).isPresent());
             riser.ifPresent(extras::add);
@@ -154,14 +152,13 @@ final class ExpansionReader {
     }
 
     private Set<RaidLevel> levels(Section row) {
-        return words(row, "raid_levels", RaidLevel.class, RaidLevel::named, RaidLevel.LABELS, false);
+        return words(row, "raid_levels", RaidLevel.class, EquipmentTables.LEVELS, false);
     }
 
-    private <T extends Enum<T>> Set<T> words(Section row, String key, Class<T> kind, Function<String, Optional<T>> lookup,
-            List<String> words, boolean needed) {
+    private <T extends Enum<T>> Set<T> words(Section row, String key, Class<T> kind, Vocabulary<T> words, boolean needed) {
         int before = faults.size();
         Set<T> found = EnumSet.noneOf(kind);
-        row.list(key).forEach(field -> field.word(lookup, words, faults).ifPresent(found::add));
+        row.list(key).forEach(field -> field.word(words, faults).ifPresent(found::add));
         if (needed && found.isEmpty() && !faults.since(before)) {
             row.missing(key);
         }

@@ -71,7 +71,7 @@ final class MemorySectionReader {
     private Map<ModuleType, Integer> rankLimits() {
         Map<ModuleType, Integer> limits = new EnumMap<>(ModuleType.class);
         for (Entry entry : section.entries("max_logical_ranks")) {
-            Optional<ModuleType> type = entry.key().word(ModuleType::named, PartTables.TYPES, faults);
+            Optional<ModuleType> type = entry.key().word(PartTables.TYPES, faults);
             Optional<Integer> limit = entry.value().whole(CatalogBounds.CHANNEL_RANKS, faults);
             if (type.isPresent() && limit.isPresent()) {
                 limits.put(type.get(), limit.get());
@@ -85,7 +85,7 @@ final class MemorySectionReader {
         List<Located<SpeedEntry>> entries = new ArrayList<>();
         for (Section row : section.sections("speeds")) {
             int rowBefore = faults.size();
-            Optional<ModuleType> type = row.required("type").flatMap(field -> field.word(ModuleType::named, PartTables.TYPES, faults));
+            Optional<ModuleType> type = row.word("type", PartTables.TYPES);
             Set<Integer> ranks = PlatformReader.distinct(row.list("ranks"), CatalogBounds.RANKS, faults);
             List<Integer> mts = mts(row);
             row.finish();

@@ -1,6 +1,5 @@
 package sledwright.catalog;
 
-import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
 import java.util.OptionalLong;
@@ -11,6 +10,7 @@ import sledwright.domain.Lot.PriceBreak;
 import sledwright.input.CsvReader.Columns;
 import sledwright.input.Faults;
 import sledwright.input.Fields;
+import sledwright.input.Vocabulary;
 
 /** Reads {@code offers.csv}. */
 final class OfferTable {
@@ -22,7 +22,7 @@ final class OfferTable {
     static final List<String> ORDER = List.of("sku", "lot", "supplier", "condition", "unit_price", "min_quantity", "available", "lead_days",
             "unit_cost", "valid_until");
 
-    private static final List<String> CONDITIONS = Arrays.stream(Condition.values()).map(Condition::label).toList();
+    private static final Vocabulary<Condition> CONDITIONS = Vocabulary.ofAnyCase(List.of(Condition.values()), Condition::label);
 
     private OfferTable() {
     }
@@ -39,7 +39,7 @@ final class OfferTable {
         String sku = row.sku("sku");
         String lot = row.text("lot");
         String supplier = row.text("supplier");
-        Condition condition = row.required("condition").flatMap(field -> field.word(Condition::named, CONDITIONS, faults)).orElse(null);
+        Condition condition = row.word("condition", CONDITIONS).orElse(null);
         long unitPrice = row.required("unit_price").map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults).orElse(0))
                 .orElse(0L);
         int minQuantity = row.wholeIfAny("min_quantity", CatalogBounds.MIN_QUANTITY).orElse(1);

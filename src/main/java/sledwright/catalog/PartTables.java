@@ -1,8 +1,6 @@
 package sledwright.catalog;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import sledwright.domain.MemoryModule;
@@ -10,8 +8,8 @@ import sledwright.domain.ModuleType;
 import sledwright.domain.Processor;
 import sledwright.input.CsvReader.Columns;
 import sledwright.input.Faults;
-import sledwright.input.Field;
 import sledwright.input.Fields;
+import sledwright.input.Vocabulary;
 
 /** Reads {@code processors.csv} and {@code memory.csv}. */
 final class PartTables {
@@ -28,8 +26,8 @@ final class PartTables {
     static final List<String> MODULE_ORDER = List.of("sku", "description", "generation", "type", "capacity_gb", "ranks", "logical_ranks",
             "device_width", "speed_mts", "voltage", "power_w");
 
-    static final List<String> TYPES = Arrays.stream(ModuleType.values()).map(ModuleType::label).toList();
-    private static final List<String> WIDTHS = List.of("4", "8", "16");
+    static final Vocabulary<ModuleType> TYPES = Vocabulary.ofAnyCase(List.of(ModuleType.values()), ModuleType::label);
+    private static final Vocabulary<Integer> WIDTHS = Vocabulary.of(List.of(4, 8, 16), String::valueOf);
 
     private PartTables() {
     }
@@ -62,7 +60,7 @@ final class PartTables {
 
     private static MemoryModule module(Fields row) {
         String sku = row.sku("sku");
-        ModuleType type = row.required("type").flatMap(field -> field.word(ModuleType::named, TYPES, row.faults())).orElse(null);
+        ModuleType type = row.word("type", TYPES).orElse(null);
         int ranks = row.whole("ranks", CatalogBounds.RANKS);
         int logicalRanks = row.wholeIfAny("logical_ranks", CatalogBounds.RANKS).orElse(ranks);
         // Stacked modules count a logical rank for each layer; all others show at most what they carry.
@@ -71,14 +69,9 @@ final class PartTables {
                     field.fault("must be at most %s, the ranks that the module carries".formatted(ranks), row.faults()));
         }
         return new MemoryModule(sku, row.text("description", sku), row.text("generation"),
-                new MemoryModule.Kind(type, row.whole("capacity_gb", CatalogBounds.CAPACITY_GB), ranks, width(row)), logicalRanks,
+                new MemoryModule.Kind(type, row.whole("capacity_gb", CatalogBounds.CAPACITY_GB), ranks,
+                        row.word("device_width", WIDTHS).orElse(0)), logicalRanks,
                 new MemoryModule.Rating(row.whole("speed_mts", CatalogBounds.MTS), row.number("voltage", CatalogBounds.VOLTAGE),
                         row.number("power_w", CatalogBounds.MODULE_W)));
-    }
-
-    private static int width(Fields row) {
-        Optional<Field> field = row.required("device_width");
-        return field.flatMap(width -> width.word(
-                text -> Optional.of(text).filter(WIDTHS::contains), WIDTHS, row.faults())).map(Integer::parseInt).orElse(0);
     }
 }

@@ -1,6 +1,5 @@
 package sledwright.catalog;
 
-import java.util.Arrays;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
@@ -12,11 +11,12 @@ import sledwright.domain.Stationery;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Section;
+import sledwright.input.Vocabulary;
 
 /** Reads the section {@code document} of {@code catalog.yaml}: what the shop puts on its documents. */
 final class StationeryReader {
 
-    private static final List<String> PAPERS = Arrays.stream(Paper.values()).map(Paper::label).toList();
+    private static final Vocabulary<Paper> PAPERS = Vocabulary.ofAnyCase(List.of(Paper.values()), Paper::label);
     private static final List<String> LANGUAGES = List.of(Locale.getISOLanguages());
 
     private final Section section;
@@ -39,7 +39,7 @@ final class StationeryReader {
                 section.oneOrList("terms").stream().flatMap(term -> term.paragraph(faults).stream()).toList(),
                 section.wholeIfAny("valid_days", CatalogBounds.VALID_DAYS).map(OptionalInt::of).orElse(OptionalInt.empty()),
                 section.field("locale").flatMap(this::locale).orElse(Locale.ENGLISH),
-                section.wordIfAny("paper", Paper::named, PAPERS).orElse(Paper.A4));
+                section.wordIfAny("paper", PAPERS).orElse(Paper.A4));
         section.finish();
         return stationery;
     }

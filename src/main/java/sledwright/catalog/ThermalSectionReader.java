@@ -45,7 +45,7 @@ final class ThermalSectionReader {
 
     private static Set<ModuleType> types(List<Field> fields, Faults faults) {
         Set<ModuleType> types = EnumSet.noneOf(ModuleType.class);
-        fields.forEach(field -> field.word(ModuleType::named, PartTables.TYPES, faults).ifPresent(types::add));
+        fields.forEach(field -> field.word(PartTables.TYPES, faults).ifPresent(types::add));
         return types;
     }
 

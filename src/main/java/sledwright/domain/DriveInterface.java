@@ -1,7 +1,5 @@
 package sledwright.domain;
 
-import java.util.Arrays;
-import java.util.Optional;
 
 /** What a drive is wired by. */
 public enum DriveInterface {
@@ -21,9 +19,5 @@ public enum DriveInterface {
     /** Whether such a drive hangs on a driver, a port for each; the others hang on their bay group. */
     public boolean needsDriver() {
         return this != NVME;
-    }
-
-    public static Optional<DriveInterface> named(String label) {
-        return Arrays.stream(values()).filter(one -> one.label.equals(label)).findFirst();
     }
 }

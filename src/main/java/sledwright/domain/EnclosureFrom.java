@@ -1,19 +1,6 @@
 package sledwright.domain;
 
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
-
 /** Who brings the enclosure of a sled: it is bought, or the customer has one. */
-public enum EnclosureFrom {
+public enum EnclosureFrom implements Labelled {
     NEW, OWN;
-
-    /** The word that files use. */
-    public String label() {
-        return name().toLowerCase(Locale.ROOT);
-    }
-
-    public static Optional<EnclosureFrom> named(String label) {
-        return Arrays.stream(values()).filter(from -> from.label().equals(label)).findFirst();
-    }
 }

@@ -1,7 +1,5 @@
 package sledwright.domain;
 
-import java.util.Arrays;
-import java.util.Optional;
 
 /** The size of a drive; the figures are inches. */
 public enum FormFactor {
@@ -16,9 +14,5 @@ public enum FormFactor {
     /** The word that files use. */
     public String label() {
         return label;
-    }
-
-    public static Optional<FormFactor> named(String label) {
-        return Arrays.stream(values()).filter(one -> one.label.equals(label)).findFirst();
     }
 }

@@ -1,7 +1,5 @@
 package sledwright.domain;
 
-import java.util.Arrays;
-import java.util.Optional;
 
 /** The kinds of memory module that no machine mixes. */
 public enum ModuleType {
@@ -16,11 +14,6 @@ public enum ModuleType {
     /** The word that catalogues use for this type. */
     public String label() {
         return label;
-    }
-
-    /** The type that a catalogue calls {@code label}, whatever its case. */
-    public static Optional<ModuleType> named(String label) {
-        return Arrays.stream(values()).filter(type -> type.label.equalsIgnoreCase(label)).findFirst();
     }
 
     @Override

@@ -1,7 +1,5 @@
 package sledwright.domain;
 
-import java.util.Arrays;
-import java.util.Optional;
 
 /** The paper that documents are laid out for. */
 public enum Paper {
@@ -16,11 +14,6 @@ public enum Paper {
     Paper(String label, String cssName) {
         this.label = label;
         this.cssName = cssName;
-    }
-
-    /** The paper with that label, whatever its case. */
-    public static Optional<Paper> named(String label) {
-        return Arrays.stream(values()).filter(paper -> paper.label.equalsIgnoreCase(label)).findFirst();
     }
 
     public String label() {

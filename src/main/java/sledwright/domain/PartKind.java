@@ -1,9 +1,7 @@
 package sledwright.domain;
 
-import java.util.Locale;
-
 /** The kinds of part that a shop keeps on its shelves. */
-public enum PartKind {
+public enum PartKind implements Labelled {
     PLATFORMS, PROCESSORS, MEMORY, COOLING, SUPPLIES, ENCLOSURES, DRIVES, CARDS, EXTRAS;
 
     public static PartKind of(Part part) {
@@ -23,10 +21,5 @@ public enum PartKind {
             return EXTRAS;
         }
         return part instanceof Supply ? SUPPLIES : ENCLOSURES;
-    }
-
-    /** The word that files use. */
-    public String label() {
-        return name().toLowerCase(Locale.ROOT);
     }
 }

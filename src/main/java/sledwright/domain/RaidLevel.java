@@ -2,7 +2,6 @@ package sledwright.domain;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /** How the drives of a volume share its data. Capacities as in a published storage reference; the rulebook has the source. */
 public enum RaidLevel {
@@ -56,9 +55,5 @@ public enum RaidLevel {
     /** Whether what drives a volume of a given number of data drives must know the level: a single drive by itself needs none. */
     public boolean needsSupport(int drives) {
         return this != LEVEL_0 || drives > 1;
-    }
-
-    public static Optional<RaidLevel> named(String label) {
-        return Arrays.stream(values()).filter(level -> level.label().equals(label)).findFirst();
     }
 }

@@ -22,6 +22,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
     private static final int LONGEST_WORDS = 200;
     /** About a page of paper. */
     private static final int LONGEST_PARAGRAPH = 3_000;
+    private static final Vocabulary<Boolean> TRUTH = Vocabulary.of(List.of(true, false), String::valueOf);
     private static final LocalDate FIRST_DAY = LocalDate.of(1990, 1, 1);
     private static final LocalDate LAST_DAY = LocalDate.of(2199, 12, 31);
 
@@ -56,7 +57,12 @@ public record Field(String name, String text, Place place, boolean decimalComma)
         return value.map(BigDecimal::intValueExact);
     }
 
-    /** One of a set of words; empty, with a fault that names the nearest, when it is none of them. */
+    /** What a word stands for; empty, with a fault that names the nearest, when it is none of them. */
+    public <T> Optional<T> word(Vocabulary<T> words, Faults faults) {
+        return word(words::find, words.words(), faults);
+    }
+
+    /** The same where only some of the words that are known are right. */
     public <T> Optional<T> word(Function<String, Optional<T>> lookup, Collection<String> words, Faults faults) {
         faults.asking().words(name, words);
         Optional<T> found = lookup.apply(text);
@@ -68,11 +74,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** True or false; empty, with a fault, when it is neither. */
     public Optional<Boolean> truth(Faults faults) {
-        return word(word -> switch (word) {
-            case "true" -> Optional.of(true);
-            case "false" -> Optional.of(false);
-            default -> Optional.empty();
-        }, List.of("true", "false"), faults);
+        return word(TRUTH, faults);
     }
 
     /** A day; empty, with a fault, when it is none. */

@@ -1,9 +1,7 @@
 package sledwright.input;
 
 import java.math.BigDecimal;
-import java.util.Collection;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * Values by name: a row of a table, or a section of YAML. What is wrong goes to the collector of faults; the caller then gets
@@ -75,8 +73,13 @@ public interface Fields {
         return field(name).flatMap(field -> field.truth(faults()));
     }
 
-    /** One of a set of words; empty when there is none or it is faulty. */
-    default <T> Optional<T> wordIfAny(String name, Function<String, Optional<T>> lookup, Collection<String> words) {
-        return field(name).flatMap(field -> field.word(lookup, words, faults()));
+    /** What a word stands for that must be there; empty, with a fault, when it is not or is none of them. */
+    default <T> Optional<T> word(String name, Vocabulary<T> words) {
+        return required(name).flatMap(field -> field.word(words, faults()));
+    }
+
+    /** What a word stands for; empty when there is none or it is faulty. */
+    default <T> Optional<T> wordIfAny(String name, Vocabulary<T> words) {
+        return field(name).flatMap(field -> field.word(words, faults()));
     }
 }

@@ -1,6 +1,5 @@
 package sledwright.request;
 
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +32,7 @@ import sledwright.input.Field;
 import sledwright.input.Section;
 import sledwright.input.Section.Entry;
 import sledwright.input.Source;
+import sledwright.input.Vocabulary;
 import sledwright.request.Draft.ChoiceFields;
 import sledwright.request.Draft.GoalFields;
 import sledwright.request.Draft.LicenceFields;
@@ -45,9 +45,9 @@ import sledwright.request.Draft.WorthFields;
 /** Reads the keys that the kinds of request share. */
 final class DraftReader {
 
-    private static final List<String> CONDITIONS = Arrays.stream(Condition.values()).map(Condition::label).toList();
-    private static final List<String> MODES = Arrays.stream(MemoryMode.values()).map(MemoryMode::label).toList();
-    private static final List<String> OBJECTIVES = Arrays.stream(Objective.values()).map(Objective::label).toList();
+    private static final Vocabulary<Condition> CONDITIONS = Vocabulary.ofAnyCase(List.of(Condition.values()), Condition::label);
+    private static final Vocabulary<MemoryMode> MODES = Vocabulary.ofAnyCase(List.of(MemoryMode.values()), MemoryMode::label);
+    private static final Vocabulary<Objective> OBJECTIVES = Vocabulary.ofAnyCase(List.of(Objective.values()), Objective::label);
 
     private static final List<String> OBJECTIVES_OF_LINES = List.of(Objective.CHEAPEST.label(), Objective.BEST_VALUE.label());
     /** What the keys of one line of an order cannot say, and why. */
@@ -113,7 +113,7 @@ final class DraftReader {
     private Draft line() {
         new TreeMap<>(NOT_OF_A_LINE).forEach((key, why) -> refuse(top, key, key + " " + why));
         Optional<Field> objective = top.field("objective");
-        Optional<Objective> aim = objective.flatMap(field -> field.word(Objective::named, OBJECTIVES_OF_LINES, faults));
+        Optional<Objective> aim = objective.flatMap(field -> field.word(OBJECTIVES::find, OBJECTIVES_OF_LINES, faults));
         aim.filter(other -> other != Objective.CHEAPEST && other != Objective.BEST_VALUE).ifPresent(other -> objective.get().fault(
                 "must be cheapest or best-value in an order, which is filled at the least price or the least price less worth", faults));
         return draft(aim.orElse(Objective.CHEAPEST), worthFields(), Shortlist.PLAIN.alternatives(), Shortlist.PLAIN.step(),
@@ -123,7 +123,7 @@ final class DraftReader {
     /** A request that lets the search choose. */
     Draft quote() {
         WorthFields worth = worthFields();
-        Objective objective = top.wordIfAny("objective", Objective::named, OBJECTIVES).orElse(Objective.CHEAPEST);
+        Objective objective = top.wordIfAny("objective", OBJECTIVES).orElse(Objective.CHEAPEST);
         int alternatives = top.wholeIfAny("alternatives", RequestBounds.ALTERNATIVES).orElse(Shortlist.PLAIN.alternatives());
         double step = top.numberIfAny("step", RequestBounds.STEP).orElse(Shortlist.PLAIN.step());
         return draft(objective, worth, alternatives, step, top.list("platforms"), top.list("forbid"), top.list("use"), Offered.FOR_SALE,
@@ -143,7 +143,7 @@ final class DraftReader {
 
     private Draft choice(Offered offered) {
         Optional<Field> objective = top.field("objective");
-        objective.flatMap(field -> field.word(Objective::named, OBJECTIVES, faults)).filter(other -> other != Objective.CHEAPEST)
+        objective.flatMap(field -> field.word(OBJECTIVES, faults)).filter(other -> other != Objective.CHEAPEST)
                 .ifPresent(other -> objective.get().fault("must be cheapest here", faults));
         return draft(Objective.CHEAPEST, WorthFields.NONE, Shortlist.PLAIN.alternatives(), Shortlist.PLAIN.step(), top.list("platforms"),
                 top.list("forbid"), top.list("use"), offered, top.entries("extras"));
@@ -217,7 +217,7 @@ final class DraftReader {
                 section.numberIfAny("gb_per_core", RequestBounds.GB_PER_CORE).orElse(0.0),
                 section.numberIfAny("gbs_per_core", RequestBounds.GBS_PER_CORE).orElse(0.0),
                 section.wholeIfAny("spare_slots", RequestBounds.SPARE_SLOTS).orElse(0),
-                section.wordIfAny("memory_mode", MemoryMode::named, MODES).orElse(MemoryMode.INDEPENDENT)));
+                section.wordIfAny("memory_mode", MODES).orElse(MemoryMode.INDEPENDENT)));
         section.finish();
         return require;
     }
@@ -228,7 +228,7 @@ final class DraftReader {
 
     private Limits limits(Section section) {
         Set<Condition> conditions = EnumSet.noneOf(Condition.class);
-        section.list("conditions").forEach(field -> field.word(Condition::named, CONDITIONS, faults).ifPresent(conditions::add));
+        section.list("conditions").forEach(field -> field.word(CONDITIONS, faults).ifPresent(conditions::add));
         Limits limits = new Limits(OptionalLong.empty(), number(section, "power_w", RequestBounds.POWER_W),
                 section.wholeIfAny("lead_days", RequestBounds.LEAD_DAYS).map(OptionalInt::of).orElse(OptionalInt.empty()),
                 number(section, "inlet_c", RequestBounds.INLET_C),

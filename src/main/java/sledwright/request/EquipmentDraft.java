@@ -2,12 +2,12 @@ package sledwright.request;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import sledwright.domain.CardKind;
 import sledwright.domain.CardWish;
 import sledwright.domain.DriveInterface;
@@ -21,6 +21,7 @@ import sledwright.input.Field;
 import sledwright.input.Place;
 import sledwright.input.Section;
 import sledwright.input.Section.Entry;
+import sledwright.input.Vocabulary;
 
 /**
  * The drives, cards and extras of a request before they are held against a catalogue.
@@ -33,14 +34,12 @@ record EquipmentDraft(List<VolumeWish> volumes, List<CardFields> cards, List<Ent
     record CardFields(Optional<Field> sku, CardWish wish) {
     }
 
-    static final List<String> LEVELS = RaidLevel.LABELS;
+    static final Vocabulary<RaidLevel> LEVELS = Vocabulary.of(List.of(RaidLevel.values()), RaidLevel::label);
     private static final String ANY = "any";
-    private static final List<String> KINDS = List.of(ANY, DriveKind.HDD.label(), DriveKind.SSD.label());
-    private static final List<String> LINKS = List.of(ANY, DriveInterface.SATA.label(), DriveInterface.SAS.label(),
-            DriveInterface.NVME.label());
-    private static final List<CardKind> BY_KIND = List.of(CardKind.NETWORK, CardKind.CONTROLLER);
-    private static final List<String> CARD_KINDS = BY_KIND.stream().map(CardKind::label).toList();
-    private static final List<String> ENCLOSURES = Arrays.stream(EnclosureFrom.values()).map(EnclosureFrom::label).toList();
+    private static final Vocabulary<Optional<DriveKind>> KINDS = orAny(DriveKind.values(), DriveKind::label);
+    private static final Vocabulary<Optional<DriveInterface>> LINKS = orAny(DriveInterface.values(), DriveInterface::label);
+    private static final Vocabulary<CardKind> CARD_KINDS = Vocabulary.of(List.of(CardKind.NETWORK, CardKind.CONTROLLER), CardKind::label);
+    private static final Vocabulary<EnclosureFrom> ENCLOSURES = Vocabulary.of(List.of(EnclosureFrom.values()), EnclosureFrom::label);
 
     EquipmentDraft {
         volumes = List.copyOf(volumes);
@@ -54,7 +53,7 @@ record EquipmentDraft(List<VolumeWish> volumes, List<CardFields> cards, List<Ent
     }
 
     static EnclosureFrom enclosure(Section top, EnclosureFrom otherwise) {
-        return top.wordIfAny("enclosure", EnclosureFrom::named, ENCLOSURES).orElse(otherwise);
+        return top.wordIfAny("enclosure", ENCLOSURES).orElse(otherwise);
     }
 
     private static List<VolumeWish> volumes(Section require) {
@@ -64,9 +63,9 @@ record EquipmentDraft(List<VolumeWish> volumes, List<CardFields> cards, List<Ent
         for (Section row : require.sections("storage")) {
             String name = row.sku("name");
             double usableGb = row.number("usable_gb", RequestBounds.MEMORY_GB);
-            Optional<RaidLevel> level = row.required("level").flatMap(field -> field.word(RaidLevel::named, LEVELS, faults));
-            Optional<DriveKind> kind = word(row, "kind", KINDS).flatMap(DriveKind::named);
-            Optional<DriveInterface> link = word(row, "interface", LINKS).flatMap(DriveInterface::named);
+            Optional<RaidLevel> level = row.word("level", LEVELS);
+            Optional<DriveKind> kind = row.wordIfAny("kind", KINDS).flatMap(given -> given);
+            Optional<DriveInterface> link = row.wordIfAny("interface", LINKS).flatMap(given -> given);
             int spares = row.wholeIfAny("hot_spares", RequestBounds.HOT_SPARES).orElse(0);
             if (spares > 0 && level.isPresent() && level.get() == RaidLevel.LEVEL_0) {
                 row.field("hot_spares").ifPresent(field -> field.fault("must be 0 at level 0: nothing can be rebuilt on a spare", faults));
@@ -81,8 +80,12 @@ record EquipmentDraft(List<VolumeWish> volumes, List<CardFields> cards, List<Ent
         return wishes;
     }
 
-    private static Optional<String> word(Section row, String key, List<String> words) {
-        return row.wordIfAny(key, text -> Optional.of(text).filter(words::contains), words);
+    private static <T> Vocabulary<Optional<T>> orAny(T[] all, Function<T, String> word) {
+        List<Optional<T>> given = new ArrayList<>(List.of(Optional.empty()));
+        for (T one : all) {
+            given.add(Optional.of(one));
+        }
+        return Vocabulary.of(given, one -> one.map(word).orElse(ANY));
     }
 
     private static List<CardFields> cards(Section require) {
@@ -90,7 +93,7 @@ record EquipmentDraft(List<VolumeWish> volumes, List<CardFields> cards, List<Ent
         List<CardFields> wishes = new ArrayList<>();
         for (Section row : require.sections("cards")) {
             Optional<Field> sku = row.field("sku");
-            Optional<CardKind> kind = row.wordIfAny("kind", word -> CardKind.named(word).filter(BY_KIND::contains), CARD_KINDS);
+            Optional<CardKind> kind = row.wordIfAny("kind", CARD_KINDS);
             if (row.has("sku") == row.has("kind")) {
                 faults.add(row.place(), "a card is asked for either by sku or by kind");
             }

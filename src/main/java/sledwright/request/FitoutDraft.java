@@ -52,7 +52,7 @@ record FitoutDraft(List<VolumeFields> volumes, Optional<Field> driver, List<Entr
             if (earlier != null) {
                 faults.add(row.place("name"), "volume \"%s\" stands twice, first at line %s".formatted(Field.shown(name), earlier.line()));
             }
-            Optional<RaidLevel> level = row.required("level").flatMap(field -> field.word(RaidLevel::named, EquipmentDraft.LEVELS, faults));
+            Optional<RaidLevel> level = row.word("level", EquipmentDraft.LEVELS);
             String group = row.text("group");
             List<Field> drives = row.list("drives");
             if (!row.has("drives")) {

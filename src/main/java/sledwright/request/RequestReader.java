@@ -100,13 +100,12 @@ public final class RequestReader {
     }
 
     private static Optional<Kind> kind(Section top, Collection<Kind> takes, Faults faults) {
-        List<String> kinds = Kind.labels(List.of(Kind.values()));
         if (!top.has("kind")) {
-            faults.add(top.place("kind"), "kind is missing; it is one of " + String.join(", ", kinds));
+            faults.add(top.place("kind"), "kind is missing; it is one of " + String.join(", ", Kind.WORDS.words()));
             return Optional.empty();
         }
         Optional<Field> field = top.field("kind");
-        Optional<Kind> kind = field.flatMap(word -> word.word(Kind::named, kinds, faults));
+        Optional<Kind> kind = field.flatMap(word -> word.word(Kind.WORDS, faults));
         if (kind.isPresent() && !takes.contains(kind.get())) {
             field.get().fault("must be %s here".formatted(String.join(" or ", Kind.labels(List.copyOf(takes)))), faults);
         }

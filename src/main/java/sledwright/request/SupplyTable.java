@@ -2,7 +2,6 @@ package sledwright.request;
 
 import java.math.BigInteger;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +22,7 @@ import sledwright.input.Fields;
 import sledwright.input.Place;
 import sledwright.input.Section;
 import sledwright.input.Source;
+import sledwright.input.Vocabulary;
 
 /** What suppliers would sell to the shop: the rows of {@code supply.csv}, or the same listed in a request. */
 public final class SupplyTable {
@@ -30,7 +30,7 @@ public final class SupplyTable {
     static final Columns COLUMNS = new Columns(List.of("sku", "supplier", "unit_cost", "available"),
             List.of("min_quantity", "lead_days", "condition"));
 
-    private static final List<String> CONDITIONS = Arrays.stream(Condition.values()).map(Condition::label).toList();
+    private static final Vocabulary<Condition> CONDITIONS = Vocabulary.ofAnyCase(List.of(Condition.values()), Condition::label);
 
     /**
      * A row before it is held against a catalogue; its sku and cost are still as written.
@@ -93,7 +93,7 @@ public final class SupplyTable {
         }
         String supplier = row.text("supplier");
         int leadDays = row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0);
-        Condition condition = row.wordIfAny("condition", Condition::named, CONDITIONS).orElse(Condition.NEW);
+        Condition condition = row.wordIfAny("condition", CONDITIONS).orElse(Condition.NEW);
         return new Draft(sku, unitCost, row.place(), new SupplyOffer("", supplier, condition, 0, available, least, leadDays));
     }
 

@@ -1,11 +1,11 @@
 package sledwright.catalog.intake;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sledwright.catalog.CatalogTable;
+import sledwright.input.Vocabulary;
 
 /**
  * How a supplier's list is read into one of our tables.
@@ -38,15 +38,7 @@ record Mapping(Optional<String> sheet, Optional<Character> separator, Optional<H
     enum Whole {
         SUPPLIER, LOTS;
 
-        static final List<String> LABELS = Arrays.stream(values()).map(Whole::label).toList();
-
-        String label() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-
-        static Optional<Whole> named(String label) {
-            return Arrays.stream(values()).filter(whole -> whole.label().equals(label)).findFirst();
-        }
+        static final Vocabulary<Whole> WORDS = Vocabulary.of(List.of(values()), whole -> whole.name().toLowerCase(Locale.ROOT));
     }
 
     /** From the first to the last row of a header, as the file numbers them. */

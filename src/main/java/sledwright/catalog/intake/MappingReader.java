@@ -91,7 +91,7 @@ public final class MappingReader {
             }
         }
         List<PriceBreak> breaks = breaks(top);
-        Optional<Whole> replaces = top.field("replaces").flatMap(field -> field.word(Whole::named, Whole.LABELS, faults));
+        Optional<Whole> replaces = top.wordIfAny("replaces", Whole.WORDS);
         if (table != CatalogTable.OFFERS) {
             List.of("breaks", "replaces").stream().filter(top::has)
                     .forEach(key -> faults.add(top.place(key), "%s is for lists of offers".formatted(key)));
@@ -199,7 +199,7 @@ public final class MappingReader {
     }
 
     private Optional<Character> word(Section section, String key, Map<String, Character> words) {
-        return section.wordIfAny(key, text -> Optional.ofNullable(words.get(text)), words.keySet());
+        return section.field(key).flatMap(field -> field.word(text -> Optional.ofNullable(words.get(text)), words.keySet(), faults));
     }
 
     /** In the order in which messages list them. */

@@ -1,8 +1,8 @@
 package sledwright.desk.view;
 
 import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.Optional;
+import sledwright.domain.Labelled;
 import sledwright.domain.Lot;
 
 /**
@@ -17,12 +17,8 @@ public record Line(Kind kind, String sku, String description, Optional<Source> s
                    BigDecimal total) {
 
     /** What a line pays for. */
-    public enum Kind {
+    public enum Kind implements Labelled {
         PART, LABOUR, LICENCE, CREDIT;
-
-        public String label() {
-            return name().toLowerCase(Locale.ROOT);
-        }
     }
 
     /** Whether it is a part that stays in the machine that is upgraded. */

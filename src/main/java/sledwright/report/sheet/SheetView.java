@@ -2,13 +2,13 @@ package sledwright.report.sheet;
 
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import sledwright.desk.view.BareMachine;
+import sledwright.domain.Labelled;
 
 /**
  * What the bench needs: a sheet for each kind of machine. It says nothing of prices.
@@ -24,12 +24,8 @@ public record SheetView(String request, Source source, OptionalInt rank, List<Sh
                         Optional<String> notice) {
 
     /** What a sheet is made from. */
-    public enum Source {
+    public enum Source implements Labelled {
         BUILD, QUOTE, UPGRADE, ORDER;
-
-        public String label() {
-            return name().toLowerCase(Locale.ROOT);
-        }
     }
 
     /**
