@@ -24,6 +24,7 @@ import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Sheet;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -150,6 +151,14 @@ class GermanPapersTest {
     })
     void anUpgradeHasNoOtherLanguage(String yaml) throws IOException {
         assertGerman("upgrade", "build: { platform: WREN-2, processor: H1-08, processors: 1, cooling: WREN-HS-1, supply: RS-750, supply_count: 2, modules: { 1A1: M08 } }|" + yaml, "text");
+    }
+
+    @Test
+    void whatIsSaidOfOneIsSingular() throws IOException {
+        assertThat(said("compare", "require: { cores: 8 }|energy: { price_per_kwh: 0.3, years: 1 }", "html")).contains("1 Jahr, ")
+                .doesNotContain("1 Jahre");
+        assertThat(said("order", "lines: { a: { machines: 1, require: { cores: 8 } }, b: { machines: 1, require: { cores: 999 } } }", "text"))
+                .contains("Fehlend: 1 von b.");
     }
 
     @ParameterizedTest

@@ -82,7 +82,8 @@ class TooManyMachinesTest {
         assertThat(run("quote", asked, "--for", "customer").out().replaceAll("\\s+", " ")).contains("3 of the 5 machines can be alike, for ",
                 "All 5 machines can be had in 2 builds, each as you asked, for ");
         for (String reader : List.of("shop", "customer")) {
-            assertThat(run("quote", asked, "--for", reader, "--format", "html").out()).contains("How many there can be", "3 of the 5 machines can be alike, for ",
+            assertThat(run("quote", asked, "--for", reader, "--format", "html").out()).containsPattern("can be alike, for [^.]+[.]\\d\\d before VAT[.]")
+                    .containsPattern("each as you asked, for [^.]+[.]\\d\\d before VAT[.]").contains("How many there can be", "3 of the 5 machines can be alike, for ",
                     "All 5 machines can be had in 2 builds, each as you asked, for ");
         }
         String seven = run("quote", "machines: 7\nlimit: { price: 1750 }\n" + WISH, "--for", "customer", "--format", "html").out();

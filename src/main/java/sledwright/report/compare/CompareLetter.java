@@ -99,7 +99,8 @@ public final class CompareLetter {
         }
         letter.table(table);
         if (curve.shortened().left() > 0) {
-            letter.paragraph(words.say("compare.left", curve.shortened().left(), words.figure(100 * curve.shortened().share())));
+            letter.paragraph(words.say(curve.shortened().left() == 1 ? "compare.left.one" : "compare.left",
+                    curve.shortened().left(), words.figure(100 * curve.shortened().share())));
         }
     }
 

@@ -100,7 +100,8 @@ final class CompareWords {
     }
 
     String energy() {
-        return view.scope().energy().map(energy -> words.say("compare.energy.words", words.figure(energy.years()),
+        return view.scope().energy().map(energy -> words.say(energy.years() == 1 ? "compare.energy.words.one" : "compare.energy.words",
+                words.figure(energy.years()),
                 words.measure(view.scope().pricePerKwh().orElseThrow().stripTrailingZeros()) + " " + view.topic().currency(),
                 words.figure(Quantity.rounded(100 * energy.duty())))).orElse("");
     }

@@ -198,11 +198,15 @@ public final class OfferPage {
     }
 
     private List<String> many(TooMany some) {
-        List<String> said = new ArrayList<>(List.of(words.say("many.alike", some.alike(), some.asked(), words.money(some.alikePrice()))));
+        List<String> said = new ArrayList<>(List.of(words.say("many.alike", some.alike(), some.asked(), beforeTax(some.alikePrice()))));
         some.mixed().ifPresent(order -> said.add(words.say(order.machines() < some.asked() ? "many.mixed" : "many.all", order.machines(),
-                some.asked(), words.money(order.price()), order.builds()) + (order.within() ? "" : " " + words.say("many.above"))
+                some.asked(), beforeTax(order.price()), order.builds()) + (order.within() ? "" : " " + words.say("many.above"))
                 + (order.proved() ? "" : " " + words.say("many.open"))));
         return said;
+    }
+
+    private String beforeTax(BigDecimal price) {
+        return PriceSums.net(words.money(price), offer.shop(), words);
     }
 
     List<String> ways() {
