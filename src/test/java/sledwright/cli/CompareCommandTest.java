@@ -105,6 +105,8 @@ class CompareCommandTest {
         assertThat(json(with(new String[] {"compare", FILE, "--over", "total", "--figure", "cores"}, ENERGY)).get("curves")).hasSize(1);
         Run text = Run.of(with(new String[] {"compare", FILE, "--over", "total", "--figure", "cores"}, ENERGY));
         assertThat(text.out()).contains("Energy: 4 years at 0.28 EUR a kWh, 60 % of the load on average.", "Cores by total cost").doesNotContain("Cores by price");
+        assertThat(Run.of("compare", FILE, "--over", "total", "--figure", "cores", "--years", "1", "--price-per-kwh", "0.28").out())
+                .contains("Energy: 1 year at 0.28 EUR a kWh, ");
     }
 
     @Test

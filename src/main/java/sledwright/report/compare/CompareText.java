@@ -59,8 +59,8 @@ public final class CompareText {
         addStatus();
         view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning));
         view.scope().energy().ifPresent(energy ->
-                page.text(("Energy: %s years at %s %s a kWh, %s %% of the load on average. Total cost is the price and "
-                + "the energy.").formatted(Numbers.plain(energy.years()),
+                page.text(("Energy: %s %s at %s %s a kWh, %s %% of the load on average. Total cost is the price and "
+                + "the energy.").formatted(Numbers.plain(energy.years()), energy.years() == 1 ? "year" : "years",
                 view.scope().pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(),
                 view.topic().currency(), Numbers.plain(100 * energy.duty()))));
         if (view.proof().status() == Status.IMPOSSIBLE) {
