@@ -275,7 +275,6 @@ final class Allocating {
         return promise.name().substring(promised.quote().number().toString().length() + 1);
     }
 
-
     private static Drawn broken(Promised promised, List<String> lacks, List<String> ways) {
         return new Drawn(promised.quote(), Fate.BROKEN, Optional.empty(), new LotChange(Map.of(), promised.kept()), lacks, ways,
                 promised.order().map(machines -> new KeptMachines(List.of(), List.of())));

@@ -21,17 +21,7 @@ import sledwright.words.Numbers;
 import sledwright.words.Sentence;
 
 /** Why a machine has parts that nobody asked for by name: a controller, risers, and what its sockets call for. */
-final class EquipmentReasons {
-
-    private final Order order;
-    private final Build build;
-    private final Fitout fitout;
-
-    EquipmentReasons(Order order, Build build) {
-        this.order = order;
-        this.build = build;
-        fitout = build.fitout();
-    }
+record EquipmentReasons(Order order, Build build) {
 
     List<Sentence> all() {
         List<Sentence> reasons = new ArrayList<>();
@@ -41,17 +31,21 @@ final class EquipmentReasons {
         return reasons;
     }
 
+    private Fitout fitout() {
+        return build.fitout();
+    }
+
     /** The controller that drives, where nothing else in the machine could: what the rule says of each other driver. */
     private Optional<Sentence> controller() {
-        Card card = fitout.driver().map(fitout.cards()::get).orElse(null);
+        Card card = fitout().driver().map(fitout().cards()::get).orElse(null);
         if (card == null) {
             return Optional.empty();
         }
         List<Sentence> parts = new ArrayList<>();
-        List<String> links = fitout.drives().stream().map(Drive::link).filter(DriveInterface::needsDriver).distinct().sorted()
+        List<String> links = fitout().drives().stream().map(Drive::link).filter(DriveInterface::needsDriver).distinct().sorted()
                 .map(DriveInterface::label).toList();
         parts.add(Sentence.of("The %s drives need controller %s%s in slot %s.", Sentence.list(links), card.sku(),
-                Reasons.cost(order, card.sku()), fitout.driver().get()));
+                Reasons.cost(order, card.sku()), fitout().driver().get()));
         if (build.platform().expansion().onboard().isPresent()) {
             List<Violation> broken = broken(Fitout.ONBOARD);
             if (broken.isEmpty()) {
@@ -61,7 +55,7 @@ final class EquipmentReasons {
         } else {
             parts.add(Sentence.of("%s drives no SATA and no SAS drives by itself.", build.platform().sku()));
         }
-        for (Map.Entry<String, Card> other : fitout.cards().entrySet()) {
+        for (Map.Entry<String, Card> other : fitout().cards().entrySet()) {
             if (other.getValue().support().isPresent() && !other.getValue().equals(card)) {
                 List<Violation> broken = broken(other.getKey());
                 if (broken.isEmpty()) {
@@ -75,23 +69,23 @@ final class EquipmentReasons {
 
     /** What speaks against another driver. */
     private List<Violation> broken(String driver) {
-        Fitout other = new Fitout(fitout.volumes(), Optional.of(driver), fitout.cards(), fitout.extras(), fitout.housed());
+        Fitout other = new Fitout(fitout().volumes(), Optional.of(driver), fitout().cards(), fitout().extras(), fitout().housed());
         return new VolumeDriver().judge(Machine.of(build.with(other), order.request(), order.catalog().throughputFactors()));
     }
 
     private void risers(List<Sentence> reasons) {
         SortedMap<String, List<CardSlot>> used = new TreeMap<>();
         for (CardSlot slot : build.platform().expansion().slots()) {
-            if (fitout.cards().containsKey(slot.name())) {
+            if (fitout().cards().containsKey(slot.name())) {
                 slot.riser().ifPresent(riser -> used.computeIfAbsent(riser, key -> new ArrayList<>()).add(slot));
             }
         }
         used.forEach((riser, slots) -> {
-            List<String> seats = slots.stream().map(slot -> "%s in slot %s".formatted(fitout.cards().get(slot.name()).sku(), slot.name()))
+            List<String> seats = slots.stream().map(slot -> "%s in slot %s".formatted(fitout().cards().get(slot.name()).sku(), slot.name()))
                     .toList();
             List<CardSlot> others = new ArrayList<>(build.platform().expansion().slots());
             others.removeIf(slot -> slot.riser().equals(Optional.of(riser)));
-            boolean needed = !fit(List.copyOf(fitout.cards().values()), 0, others);
+            boolean needed = !fit(List.copyOf(fitout().cards().values()), 0, others);
             reasons.add(Sentence.of(needed ? "Riser %s%s is needed for %s: the slots without it do not take all cards."
                     : "Riser %s%s is bought for %s.", riser, Reasons.cost(order, riser), Sentence.list(seats)));
         });

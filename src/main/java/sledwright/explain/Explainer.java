@@ -9,9 +9,7 @@ import sledwright.domain.Request;
 import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.Unproved;
 import sledwright.explain.ask.UnsettledException;
-import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Impossibility;
-import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.steps.DroppedWishes;
 import sledwright.explain.steps.PriceSteps;
 import sledwright.explain.steps.RequirementSteps;
@@ -67,9 +65,8 @@ public final class Explainer {
     }
 
     private static Explanation explanation(List<WhyNot> answers, Impossibility impossibility) {
-        List<Conflict> conflicts = impossibility.conflicts();
-        List<Relaxation> relaxations = impossibility.relaxations();
-        return new Explanation(answers, conflicts, relaxations, impossibility.lacks(), impossibility.notes());
+        return new Explanation(answers, impossibility.conflicts(), impossibility.relaxations(), impossibility.lacks(),
+                impossibility.notes());
     }
 
     /**

@@ -86,13 +86,13 @@ final class Assembler {
     private List<Build> machines(Combination candidate, List<Draw.Share> shares,
                                  Map<List<MemoryModule>, Deque<MemoryModule>> units, List<Fitout> fitouts) {
         List<Map.Entry<Slot, Draw.Alike>> plan = plan(candidate);
-        Deal.Dealt dealt = Deal.deal(shares, request.machines());
+        List<int[]> dealt = Deal.deal(shares, request.machines());
         Map<List<Object>, Build> same = new HashMap<>();
         List<Map<Slot, MemoryModule>> memories = new ArrayList<>();
         for (int machine = 0; machine < request.machines(); machine++) {
             Map<Draw.Alike, Deque<MemoryModule>> hand = new HashMap<>();
             for (int i = 0; i < shares.size(); i++) {
-                for (int unit = 0; unit < dealt.unitsByMachine().get(i)[machine]; unit++) {
+                for (int unit = 0; unit < dealt.get(i)[machine]; unit++) {
                     hand.computeIfAbsent(shares.get(i).alike(), alike -> new ArrayDeque<>())
                             .add(units.get(shares.get(i).modules()).remove());
                 }

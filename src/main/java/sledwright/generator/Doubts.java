@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * What keeps an answer from being proved.
@@ -55,10 +56,7 @@ public record Doubts(Set<Cause> causes, SortedSet<String> tooLarge) {
 
     /** What more time does not do away with. */
     public Doubts whateverTheTime() {
-        Set<Cause> lasting = EnumSet.noneOf(Cause.class);
-        lasting.addAll(causes);
-        lasting.remove(Cause.TIME);
-        return new Doubts(lasting, tooLarge);
+        return new Doubts(causes.stream().filter(cause -> cause != Cause.TIME).collect(Collectors.toSet()), tooLarge);
     }
 
     /** Whether the answer is proved. */

@@ -90,12 +90,11 @@ final class Families {
     private record Alike(List<Placed> processors, Map<Integer, List<Placed>> reaching) {
     }
 
-    /** Every machine-without-memory of a request, beside the memory that it may choose among. */
-    static FamilyChoice of(Catalog catalog, Request request, MemoryMarket market, Ranking ranking, Deadline deadline) {
-        return of(catalog, request, Set.of(), market, ranking, deadline);
-    }
-
-    /** @param somewhere drives and modules of which one machine at least must hold one */
+    /**
+     * Every machine-without-memory of a request, beside the memory that it may choose among.
+     *
+     * @param somewhere drives and modules of which one machine at least must hold one
+     */
     static FamilyChoice of(Catalog catalog, Request request, Set<String> somewhere, MemoryMarket market, Ranking ranking,
             Deadline deadline) {
         Families families = new Families(catalog, request, somewhere, market, ranking, false, deadline);
@@ -237,7 +236,7 @@ final class Families {
         }
         complete.sort(ranking.promisingFirst());
         Platform platform = frames.get(0).platform();
-        return new Family(platform, complete, market.options(platform, kit, count, barred), need);
+        return new Family(complete, market.options(platform, kit, count, barred), need);
     }
 
     /** Frames with all that completes them, one for each range of loads in which that is the same. */

@@ -1,7 +1,6 @@
 package sledwright.generator;
 
 import java.util.List;
-import sledwright.domain.Platform;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryNeed;
 
@@ -12,5 +11,5 @@ import sledwright.generator.memory.MemoryNeed;
  * @param options the memory that suits the board, by module type, fastest first within each
  * @param need    what the request asks of it
  */
-record Family(Platform platform, List<Frame> frames, List<MemoryOption> options, MemoryNeed need) {
+record Family(List<Frame> frames, List<MemoryOption> options, MemoryNeed need) {
 }

@@ -90,12 +90,10 @@ final class Query {
         return in(Zone.EVERYTHING).before(null, true);
     }
 
-    /** The best build of a zone. */
     Answer best(Zone zone) {
         return in(zone).before(null);
     }
 
-    /** The search of a zone. */
     ZoneSearch in(Zone zone) {
         return new ZoneSearch(zone);
     }

@@ -121,7 +121,6 @@ final class Ranking implements Comparator<Combination> {
                 : price + energy(frame.supply(), frame.microwatts() + point.microwatts() - slack);
     }
 
-    /** The aim of a build. */
     double aim(Frame frame, MemoryPoint point, long price, double bandwidthGbs, double work) {
         return switch (objective) {
             case CHEAPEST, LEAST_TOTAL -> price + energy(frame.supply(), frame.microwatts() + point.microwatts());

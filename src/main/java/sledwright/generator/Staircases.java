@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
 import sledwright.domain.Objective;
@@ -77,7 +78,7 @@ public final class Staircases {
     }
 
     private FamilyChoice families(Request asked, Optional<Energy> energy, Ranking ranking, Deadline deadline) {
-        return families.computeIfAbsent(energy, same -> Families.of(catalog, asked, market, ranking, deadline));
+        return families.computeIfAbsent(energy, same -> Families.of(catalog, asked, Set.of(), market, ranking, deadline));
     }
 
     private Order order(Combination step) {

@@ -1,11 +1,11 @@
 package sledwright.generator;
 
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The least aims of builds that a query did not look at, by what kept it from them. */
 final class Unseen {
@@ -33,18 +33,11 @@ final class Unseen {
 
     /** What leaves it open whether a build of that aim comes first; infinite where there is none. */
     Doubts doubts(double best) {
-        Set<Doubts.Cause> causes = EnumSet.noneOf(Doubts.Cause.class);
-        aims.forEach((cause, aim) -> {
-            if (aim <= best) {
-                causes.add(cause);
-            }
-        });
-        TreeSet<String> platforms = new TreeSet<>();
-        tooLarge.forEach((platform, aim) -> {
-            if (aim <= best) {
-                platforms.add(platform);
-            }
-        });
-        return new Doubts(causes, platforms);
+        return new Doubts(within(best, aims).collect(Collectors.toSet()),
+                within(best, tooLarge).collect(Collectors.toCollection(TreeSet::new)));
+    }
+
+    private static <K> Stream<K> within(double best, Map<K, Double> aims) {
+        return aims.entrySet().stream().filter(aim -> aim.getValue() <= best).map(Map.Entry::getKey);
     }
 }

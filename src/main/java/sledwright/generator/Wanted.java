@@ -41,7 +41,6 @@ final class Wanted {
         return ranking.window(frame, option, best, inZone);
     }
 
-    /** What to look at first. */
     MemoryWindow first(Combination best) {
         return step(all(best), 0);
     }

@@ -29,6 +29,15 @@ public final class CheapestDraw {
         return prices;
     }
 
+    /** The greatest number of units that there is a price for; 0 where there is none. */
+    public static int most(long[] prices) {
+        int most = prices.length - 1;
+        while (most > 0 && prices[most] >= IMPOSSIBLE) {
+            most--;
+        }
+        return most;
+    }
+
     /** The picks of a cheapest draw of exactly {@code units}; of equals the one that leans on earlier lots; null where there is none. */
     public static List<Pick> picks(List<Lot> lots, int units) {
         List<long[]> before = new ArrayList<>(lots.size());

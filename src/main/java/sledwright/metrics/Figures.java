@@ -134,12 +134,10 @@ public record Figures(ProcessorFigures processing, MemoryFigures memory, double 
         return memory.spareSlots();
     }
 
-    /** Usable GB for each core. */
     public double gbPerCore() {
         return perCore(usableGb(), cores());
     }
 
-    /** GB/s for each core. */
     public double gbsPerCore() {
         return perCore(bandwidthGbs(), cores());
     }

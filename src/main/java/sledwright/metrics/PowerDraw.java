@@ -1,5 +1,6 @@
 package sledwright.metrics;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -25,13 +26,7 @@ public final class PowerDraw {
 
     /** Of several machines the one of the greatest load; of equals the first. */
     public static Build heaviest(List<Build> machines) {
-        Build heaviest = machines.get(0);
-        for (Build machine : machines) {
-            if (loadW(machine) > loadW(heaviest)) {
-                heaviest = machine;
-            }
-        }
-        return heaviest;
+        return machines.stream().min(Comparator.comparingDouble(machine -> -loadW(machine))).orElseThrow();
     }
 
     /** Watts that the supplies deliver with the redundant ones failed, at the site's mains. */

@@ -1,6 +1,7 @@
 package sledwright.metrics;
 
 import java.util.Set;
+import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Platform;
@@ -14,17 +15,17 @@ public final class SpareSlots {
 
     /** Slots of the first {@code sockets} sockets that the kit does not cover. */
     public static int uncovered(Platform platform, CoolingKit cooling, int sockets) {
+        return (int) uncovered(platform, cooling).filter(slot -> slot.socket() < sockets).count();
+    }
+
+    private static Stream<Slot> uncovered(Platform platform, CoolingKit cooling) {
         Set<Slot> covered = platform.covered(cooling);
-        return (int) platform.board().slots().stream()
-                .filter(slot -> slot.socket() < sockets && !covered.contains(slot)).count();
+        return platform.board().slots().stream().filter(slot -> !covered.contains(slot));
     }
 
     /** Spare slots of a build. */
     public static int of(Build build) {
-        int sockets = build.processors().size();
-        Set<Slot> covered = build.platform().covered(build.cooling());
-        long filled = build.modules().keySet().stream()
-                .filter(slot -> slot.socket() < sockets && !covered.contains(slot)).count();
-        return uncovered(build.platform(), build.cooling(), sockets) - (int) filled;
+        return (int) uncovered(build.platform(), build.cooling()).filter(slot -> slot.socket() < build.processors().size()
+                && !build.modules().containsKey(slot)).count();
     }
 }

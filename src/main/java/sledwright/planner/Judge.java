@@ -1,10 +1,10 @@
 package sledwright.planner;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.optaplanner.core.api.score.ScoreExplanation;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
@@ -33,11 +33,8 @@ public final class Judge {
 
     /** Every rule that lines over one stock break, each line an order of its own request. */
     public List<Violation> judgeTogether(List<Order> lines) {
-        List<LinePlan> plans = new ArrayList<>();
-        for (int line = 0; line < lines.size(); line++) {
-            Candidate candidate = new Candidate(lines.get(line));
-            plans.add(new LinePlan("line " + (line + 1), candidate));
-        }
+        List<LinePlan> plans = IntStream.rangeClosed(1, lines.size())
+                .mapToObj(line -> new LinePlan("line " + line, new Candidate(lines.get(line - 1)))).toList();
         return plans.isEmpty() ? List.of() : broken(explain(new OrderPlan(plans)));
     }
 
@@ -47,11 +44,8 @@ public final class Judge {
 
     /** Each of some orders by itself, as if there were no other; they are judged in one plan, since setting one up takes longest. */
     List<Verdict> judgeEach(List<Order> orders) {
-        List<LinePlan> plans = new ArrayList<>();
-        for (Order order : orders) {
-            String name = "alternative " + (plans.size() + 1);
-            plans.add(new LinePlan(name, name, new Candidate(order)));
-        }
+        List<LinePlan> plans = IntStream.rangeClosed(1, orders.size()).mapToObj(place ->
+                new LinePlan("alternative " + place, "stock " + place, new Candidate(orders.get(place - 1)))).toList();
         Map<String, List<ConstraintMatch<BendableLongScore>>> found = plans.isEmpty() ? Map.of()
                 : explain(new OrderPlan(plans)).getConstraintMatchTotalMap().values().stream()
                 .flatMap(total -> total.getConstraintMatchSet().stream())

@@ -12,7 +12,6 @@ final class Score {
     /** As many as there are criteria; an annotation wants a constant. */
     static final int SOFT_LEVELS = 7;
 
-    /** A breach of a rule. */
     static final BendableLongScore BREACH = BendableLongScore.ofHard(HARD_LEVELS, SOFT_LEVELS, 0, 1);
 
     private Score() {

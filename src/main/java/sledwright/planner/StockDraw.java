@@ -53,11 +53,6 @@ public record StockDraw(Order order, boolean complete) {
                 return picks;
             }
         }
-        long[] prices = CheapestDraw.prices(lots, units);
-        int most = units;
-        while (prices[most] >= CheapestDraw.IMPOSSIBLE) {
-            most--;
-        }
-        return CheapestDraw.picks(lots, most);
+        return CheapestDraw.picks(lots, CheapestDraw.most(CheapestDraw.prices(lots, units)));
     }
 }

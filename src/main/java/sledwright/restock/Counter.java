@@ -170,6 +170,15 @@ final class Counter {
         return fewer;
     }
 
+    /** What courses earn on average. */
+    double mean(int[] bought, List<Course> courses) {
+        return mean(margins(bought, courses));
+    }
+
+    static double mean(double[] margins) {
+        return Arrays.stream(margins).average().orElse(0);
+    }
+
     /** What each course earns, as {@link #serve} has it, and nothing else. */
     double[] margins(int[] bought, List<Course> courses) {
         return serving(bought).margins(courses, UNSEEN);

@@ -83,11 +83,11 @@ final class Counters {
     /** The counters that earn the most with given purchases, the best first; of equals the first. */
     List<Counter> best(List<Counter> counters, int[] bought, int most) {
         Map<Counter, Double> glanced = new IdentityHashMap<>();
-        counters.forEach(counter -> glanced.computeIfAbsent(counter, one -> mean(one.margins(bought, few))));
+        counters.forEach(counter -> glanced.computeIfAbsent(counter, one -> one.mean(bought, few)));
         List<Counter> promising = counters.stream().distinct().sorted(Comparator.comparingDouble(counter -> -glanced.get(counter)))
                 .limit(most + PROMISING).toList();
         Map<Counter, Double> earned = new IdentityHashMap<>();
-        promising.forEach(counter -> earned.put(counter, mean(counter.margins(bought, courses))));
+        promising.forEach(counter -> earned.put(counter, counter.mean(bought, courses)));
         return promising.stream().sorted(Comparator.comparingDouble(counter -> -earned.get(counter))).limit(most).toList();
     }
 
@@ -132,10 +132,6 @@ final class Counters {
             best = better(best, judged(improved(anew, others, prices, bought, 1), bought));
         }
         return best.counter;
-    }
-
-    private static double mean(double[] margins) {
-        return Arrays.stream(margins).average().orElse(0);
     }
 
     /**
@@ -202,7 +198,7 @@ final class Counters {
     private record Judged(Counter counter, double[] margins) {
 
         double mean() {
-            return Counters.mean(margins);
+            return Counter.mean(margins);
         }
     }
 

@@ -26,8 +26,8 @@ record FinalChoice(Program program, List<Course> courses) {
 
         /** How far apart the rivals are on some courses: the deviation of what each earns there. */
         double scatter(List<Course> courses) {
-            double[] means = rivals.stream().mapToDouble(rival -> mean(rival, courses)).toArray();
-            double mean = Arrays.stream(means).average().orElse(0);
+            double[] means = rivals.stream().mapToDouble(rival -> rival.mean(courses)).toArray();
+            double mean = Counter.mean(means);
             double squares = Arrays.stream(means).map(earned -> (earned - mean) * (earned - mean)).sum();
             return Math.sqrt(squares / Math.max(1, means.length - 1));
         }
@@ -42,15 +42,11 @@ record FinalChoice(Program program, List<Course> courses) {
      */
     Chosen of(List<Stocked> plans, List<Stocked> rivals, List<Chosen> others) {
         List<Chosen> allowed = new ArrayList<>(others);
-        Stream.concat(plans.stream(), rivals.stream()).forEach(rival -> allowed.add(new Chosen(rival, mean(rival, courses), rivals)));
+        Stream.concat(plans.stream(), rivals.stream()).forEach(rival -> allowed.add(new Chosen(rival, rival.mean(courses), rivals)));
         double most = allowed.stream().mapToDouble(Chosen::earns).max().orElseThrow();
         Chosen best = allowed.stream().filter(one -> one.earns() >= most - EQUAL * Math.max(1, Math.abs(most)))
                 .min(Comparator.comparingLong((Chosen one) -> program.cost(one.stocked().bought()))
                         .thenComparingInt(one -> Arrays.stream(one.stocked().bought()).sum())).orElseThrow();
         return new Chosen(best.stocked(), best.earns(), rivals.isEmpty() ? best.rivals() : rivals);
-    }
-
-    private static double mean(Stocked plan, List<Course> courses) {
-        return Arrays.stream(plan.counter().margins(plan.bought(), courses)).average().orElse(0);
     }
 }

@@ -224,10 +224,8 @@ final class Hindsight {
 
     /** The prices of the least bound. */
     private Prices solve(int[] orders, double[] limits) {
-        double[] all = Arrays.copyOf(limits, limits.length + orders.length);
-        for (int t = 0; t < orders.length; t++) {
-            all[limits.length + t] = orders[t];
-        }
+        double[] all = new double[limits.length + orders.length];
+        Arrays.setAll(all, i -> i < limits.length ? limits[i] : orders[i - limits.length]);
         return priced(Arrays.copyOf(new PackingProgram(all).prices(prices -> best(orders, prices), MOST_CHANGES), limits.length));
     }
 

@@ -85,9 +85,8 @@ final class HindsightRelaxation {
                 break;
             }
             double[] between = new double[outer.bought().length];
-            for (int o = 0; o < between.length; o++) {
-                between[o] = STEP * outer.bought()[o] + (1 - STEP) * inner.bought()[o];
-            }
+            double[] from = inner.bought();
+            Arrays.setAll(between, o -> STEP * outer.bought()[o] + (1 - STEP) * from[o]);
             Point point = look(between, tolerance);
             if (point.value() > inner.value()) {
                 inner = point;

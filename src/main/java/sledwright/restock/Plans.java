@@ -35,6 +35,11 @@ final class Plans {
 
     /** Whole purchases and how orders are served from them. */
     record Stocked(int[] bought, Counter counter) {
+
+        /** What courses earn on average. */
+        double mean(List<Course> courses) {
+            return counter.mean(bought, courses);
+        }
     }
 
     /** Stands for a budget of any amount. */
@@ -168,12 +173,7 @@ final class Plans {
 
     /** What purchases earn where orders are served as they come, at the counter that suits them. */
     double atItsCounter(int[] bought) {
-        return mean(suited(bought, 1, 1).best().get(0), bought);
-    }
-
-    /** What purchases earn on the courses that plans are made on. */
-    double mean(Counter counter, int[] bought) {
-        return Arrays.stream(counter.margins(bought, courses)).average().orElse(0);
+        return suited(bought, 1, 1).best().get(0).mean(bought, courses);
     }
 
     /** What a unit of each row's limit is worth beside some purchases, with hindsight. */

@@ -113,7 +113,6 @@ final class Program {
         return shelves.leftover(offer.sku()) - shelves.leftover(offer);
     }
 
-
     private Set<String> used() {
         Set<String> used = new TreeSet<>();
         for (int k = 0; k < classes().size(); k++) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import sledwright.domain.DemandClass;
 import sledwright.domain.RestockRequest;
@@ -73,11 +74,7 @@ record Prospects(RestockRequest request, Shelves shelves, Choices choices, Progr
     }
 
     private int bought(String sku, int[] plan) {
-        int bought = 0;
-        for (int o = 0; o < plan.length; o++) {
-            bought += program.purchases().get(o).offer().sku().equals(sku) ? plan[o] : 0;
-        }
-        return bought;
+        return IntStream.range(0, plan.length).filter(o -> program.purchases().get(o).offer().sku().equals(sku)).map(o -> plan[o]).sum();
     }
 
     private String why(SupplyOffer offer, Tally with) {

@@ -139,7 +139,7 @@ public final class Restocker {
         Earned earned = new Earned(expected(with.margins(), scatter), expected(without.margins(), scatterWithout),
                 expected(differences, Math.hypot(scatter, scatterWithout)), curve(plans, scatter));
         Bound bound = new Bound(relaxed.answer().bound() - offset, inHindsight(relaxed, near) - offset, plans.atItsCounter(near),
-                inHindsight(relaxed, plan) - offset, plans.mean(chosen.stocked().counter(), plan));
+                inHindsight(relaxed, plan) - offset, chosen.stocked().mean(made));
         List<PartOutlook> parts = prospects.parts(plan, with, plans.pricesAt(plan));
         return new RestockPlan(request, prospects.buys(plan, with), earned, bound,
                 new Effort(choices.size(), closed, made.size(), deadline.isOver()), prospects.outlook(with, without), parts);
@@ -191,13 +191,8 @@ public final class Restocker {
 
     /** What it would cost to turn every order away, mean. */
     private double turnedAway(List<Course> courses) {
-        double sum = 0;
-        for (Course course : courses) {
-            for (int k : course.classes()) {
-                sum += (double) request.classes().get(k).loss() * request.classes().get(k).machines();
-            }
-        }
-        return sum / courses.size();
+        return courses.stream().flatMapToInt(course -> Arrays.stream(course.classes())).mapToObj(request.classes()::get)
+                .mapToLong(asked -> asked.loss() * asked.machines()).sum() / (double) courses.size();
     }
 
     /**
@@ -206,7 +201,7 @@ public final class Restocker {
      * @param scatter of what searches ended at, which the interval counts in
      */
     static Expected expected(double[] values, double scatter) {
-        double mean = Arrays.stream(values).average().orElse(0);
+        double mean = Counter.mean(values);
         double variance = Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum() / Math.max(1, values.length - 1);
         return new Expected(mean, Z_95 * Math.hypot(Math.sqrt(variance / values.length), scatter));
     }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import sledwright.domain.SupplyOffer;
 import sledwright.generator.time.Deadline;
@@ -84,7 +85,7 @@ final class Rounding {
         double value = Double.NEGATIVE_INFINITY;
         for (int[] plan : plans) {
             if (isAllowed(plan) && tried.add(Arrays.stream(plan).boxed().toList())) {
-                double earned = mean(margins(plan, few));
+                double earned = counter.mean(plan, few);
                 if (earned > value) {
                     value = earned;
                     best = plan;
@@ -94,15 +95,7 @@ final class Rounding {
         // Few courses may have none of the orders that rarely come; all have.
         List<int[]> finals = new ArrayList<>(plans.stream().filter(this::isAllowed).toList());
         finals.add(improve(best, passes));
-        return finals.stream().max(Comparator.comparingDouble(plan -> mean(margins(plan, courses)))).orElseThrow();
-    }
-
-    private double[] margins(int[] plan, List<Course> of) {
-        return counter.margins(plan, of);
-    }
-
-    private static double mean(double[] margins) {
-        return Arrays.stream(margins).average().orElse(0);
+        return finals.stream().max(Comparator.comparingDouble(plan -> counter.mean(plan, courses))).orElseThrow();
     }
 
     /** Rounds up from a fraction on, then gives up some of everything until the budget holds. */
@@ -155,34 +148,30 @@ final class Rounding {
 
     private int[] improve(int[] start, int passes) {
         int[] best = start;
-        double[] earned = margins(start, few);
+        double[] earned = counter.margins(start, few);
         for (int pass = 0; pass < passes; pass++) {
-            double before = mean(earned);
-            for (Step step : steps()) {
-                for (int[] next = step.from(best); next != null && !deadline.isOver(); next = step.from(best)) {
+            double before = Counter.mean(earned);
+            for (UnaryOperator<int[]> step : steps()) {
+                for (int[] next = step.apply(best); next != null && !deadline.isOver(); next = step.apply(best)) {
                     double[] other = isAllowed(next) && !Arrays.equals(next, best)
                             ? counter.ifBetter(next, few, GLANCED_AT, earned, few.size(), course -> true) : null;
-                    if (other == null || mean(other) <= mean(earned) + 1e-6 * Math.abs(mean(earned))) {
+                    if (other == null || Counter.mean(other) <= Counter.mean(earned) + 1e-6 * Math.abs(Counter.mean(earned))) {
                         break;
                     }
                     best = next;
                     earned = other;
                 }
             }
-            if (mean(earned) <= before + 1e-4 * Math.abs(before)) {
+            if (Counter.mean(earned) <= before + 1e-4 * Math.abs(before)) {
                 break;
             }
         }
         return best;
     }
 
-    private interface Step {
-        /** The plan after the step; null where it cannot be taken. */
-        int[] from(int[] plan);
-    }
-
-    private List<Step> steps() {
-        List<Step> steps = new ArrayList<>();
+    /** What makes another plan of one; null where it cannot be taken. */
+    private List<UnaryOperator<int[]>> steps() {
+        List<UnaryOperator<int[]>> steps = new ArrayList<>();
         for (Map<String, Integer> kit : bought()) {
             for (int count : KITS) {
                 steps.add(plan -> withKit(plan, kit, count, NONE));

@@ -12,7 +12,6 @@ final class Workers {
     private Workers() {
     }
 
-    /** The worker of a piece. */
     static int of(int piece) {
         return piece % COUNT;
     }

@@ -1,7 +1,6 @@
 package sledwright.rules;
 
 import sledwright.domain.FilledEnclosure;
-import sledwright.domain.Limits;
 import sledwright.domain.Request;
 
 /**
@@ -10,9 +9,4 @@ import sledwright.domain.Request;
  * @param request one that its sleds answer
  */
 public record Housing(FilledEnclosure filled, Request request) {
-
-    /** What the enclosure stands at; only its mains count. */
-    public Limits site() {
-        return request.limit();
-    }
 }

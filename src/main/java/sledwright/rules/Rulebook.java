@@ -93,7 +93,6 @@ public final class Rulebook {
         return ORDER;
     }
 
-    /** Every rule. */
     public static List<Rule<?>> all() {
         return Stream.<List<? extends Rule<?>>>of(MACHINE, ENCLOSURE, ORDER).<Rule<?>>flatMap(List::stream).toList();
     }

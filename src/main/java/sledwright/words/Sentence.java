@@ -57,12 +57,6 @@ public final class Sentence {
         return new Sentence(manner -> Sentences.capital(in(manner)));
     }
 
-    /** Whether it says nothing. */
-    public boolean isEmpty() {
-        return toString().isEmpty();
-    }
-
-    /** The text. */
     public String in(Manner manner) {
         return written.apply(manner);
     }

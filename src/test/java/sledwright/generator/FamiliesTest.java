@@ -66,7 +66,7 @@ class FamiliesTest {
 
     private static List<Family> families(Request request) {
         MemoryMarket market = market(SHOP, request);
-        return Families.of(SHOP, request, market, new Ranking(request), Deadline.never()).in(Zone.EVERYTHING);
+        return Families.of(SHOP, request, Set.of(), market, new Ranking(request), Deadline.never()).in(Zone.EVERYTHING);
     }
 
     private static List<Frame> frames(Request request) {
@@ -107,7 +107,7 @@ class FamiliesTest {
         Frame frame = frames(request).get(0);
         assertThat(frame.price()).isEqualTo(2 * (1000 + 50 + 10 + 2 * 30 + 100 + 10 * 5 + 11));
         assertThat(frame.computing().worth()).isEqualTo(2 * (10 * 2 + 200 * 1));
-        assertThat(families(request.withMachines(3))).noneMatch(family -> family.platform() == SLED);
+        assertThat(families(request.withMachines(3))).noneMatch(family -> family.frames().get(0).platform() == SLED);
         assertThat(families(request.withMachines(5))).isEmpty();
     }
 
@@ -138,7 +138,7 @@ class FamiliesTest {
         Request wanted = PLAIN.withUse(Set.of("R16"));
         for (int machines = 1; machines <= 3; machines++) {
             MemoryMarket market = market(few, wanted.withMachines(machines));
-            assertThat(Families.of(few, wanted.withMachines(machines), market, new Ranking(wanted), Deadline.never()).in(Zone.EVERYTHING).isEmpty()).isEqualTo(machines == 3);
+            assertThat(Families.of(few, wanted.withMachines(machines), Set.of(), market, new Ranking(wanted), Deadline.never()).in(Zone.EVERYTHING).isEmpty()).isEqualTo(machines == 3);
         }
     }
 

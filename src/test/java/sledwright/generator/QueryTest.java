@@ -85,7 +85,7 @@ class QueryTest {
     private static Query.Answer best(Request request, Zone zone, Deadline deadline, List<Frame> frames, MemoryOption... options) {
         Ranking ranking = new Ranking(request);
         List<Frame> sorted = frames.stream().sorted(ranking.promisingFirst()).toList();
-        return new Query(request, FamilyChoice.of(List.of(new Family(BOX, sorted, List.of(options), MemoryNeed.of(request, false)))), ranking, deadline).best(zone);
+        return new Query(request, FamilyChoice.of(List.of(new Family(sorted, List.of(options), MemoryNeed.of(request, false)))), ranking, deadline).best(zone);
     }
 
     private static Query.Answer best(Request request, Zone zone, Frame frame, MemoryOption... options) {
@@ -222,7 +222,7 @@ class QueryTest {
     void aBetterDealCouldBeCheaperToRun() {
         Ranking ranking = new Ranking(PLAIN, Optional.of(new Energy(1, 10, 1)), (one, other) -> 0);
         MemoryPoint slack = Pieces.point(20, 16, 16, 16, 1, 10, 6);
-        Query query = new Query(PLAIN, FamilyChoice.of(List.of(new Family(BOX, List.of(frame()), List.of(option(slack)), MemoryNeed.of(PLAIN, false)))), ranking, Deadline.never());
+        Query query = new Query(PLAIN, FamilyChoice.of(List.of(new Family(List.of(frame()), List.of(option(slack)), MemoryNeed.of(PLAIN, false)))), ranking, Deadline.never());
         Query.Answer answer = query.best(Zone.EVERYTHING);
         assertThat(answer.best().aim()).isEqualTo(1020 + 9636);
         assertThat(answer.openAim()).isEqualTo(1020 + 9110);
@@ -312,7 +312,7 @@ class QueryTest {
     }
 
     private Query query(Request request, MemoryPoint... points) {
-        Family family = new Family(BOX, List.of(frame()), List.of(option(points)), MemoryNeed.of(request, false));
+        Family family = new Family(List.of(frame()), List.of(option(points)), MemoryNeed.of(request, false));
         return new Query(request, FamilyChoice.of(List.of(family)), new Ranking(request), Deadline.never());
     }
 

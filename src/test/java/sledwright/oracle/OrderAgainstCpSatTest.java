@@ -45,7 +45,7 @@ class OrderAgainstCpSatTest {
     record Verdict(String wrong, String missed, OrderStatus status, boolean proved) {
 
         static Verdict of(String wrong, String missed, OrderOutcome outcome) {
-            return new Verdict(wrong, missed, outcome.status(), outcome.ended() == OrderOutcome.End.PROVED);
+            return new Verdict(wrong, missed, outcome.status(), outcome.proof().ended() == OrderOutcome.End.PROVED);
         }
     }
 

@@ -97,7 +97,7 @@ final class OrderViews {
     private OrderProof proof() {
         boolean nothing = outcome.delivered() == 0;
         return new OrderProof(status(), nothing ? Optional.empty() : amount(outcome.best()), nothing ? Optional.empty()
-                : amount(outcome.bound()), gapPercent(), outcome.ended(), outcome.doubts());
+                : amount(outcome.bound()), gapPercent(), outcome.proof().ended(), outcome.proof().doubts());
     }
 
     /** Nothing delivered is impossible only where it is proved that nothing can be. */

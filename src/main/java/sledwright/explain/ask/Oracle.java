@@ -73,7 +73,8 @@ public final class Oracle {
         WhatIf asked = asked(terms, Objective.CHEAPEST);
         Optional<Order> before = known.getOrDefault(asked, knownSome.get(asked));
         if (before == null) {
-            before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> searchAny(asked)) : ofAnyNumber(asked, this::some);
+            before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> isAny(stock(asked), asked))
+                    : ofAnyNumber(asked, this::some);
             knownSome.put(asked, before);
         }
         return before;
@@ -88,7 +89,7 @@ public final class Oracle {
         WhatIf asked = asked(terms, objective);
         Optional<Order> before = known.get(asked);
         if (before == null) {
-            before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> search(asked))
+            before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> run(stock(asked), asked))
                     : ofAnyNumber(asked, one -> best(one, objective));
             known.put(asked, before);
         }
@@ -122,14 +123,6 @@ public final class Oracle {
         Exact by = terms.stockCounts() ? search.on(Change.ONE_BY_ONE, () -> unpacked(catalog))
                 : search.on(new Plenty(Change.ONE_BY_ONE, rounded(machines)), () -> unpacked(plentiful(rounded(machines))));
         return isAny(by, terms).isPresent();
-    }
-
-    private Optional<Order> search(WhatIf terms) {
-        return run(stock(terms), terms);
-    }
-
-    private Optional<Order> searchAny(WhatIf terms) {
-        return isAny(stock(terms), terms);
     }
 
     private Exact stock(WhatIf terms) {

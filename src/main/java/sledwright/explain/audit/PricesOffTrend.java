@@ -55,7 +55,8 @@ final class PricesOffTrend implements Audit.Check {
                 odd.accept(row.place(), "lot %s sells %s for nothing.".formatted(row.value().lot(), row.value().sku()));
             } else if (worth.isPresent()) {
                 groups.computeIfAbsent(like(part.get(), row.value()), like -> new ArrayList<>())
-                        .add(new Priced(row, Math.log(row.value().price().unitPrice() / worth.getAsDouble()), unit(part.get())));
+                        .add(new Priced(row, Math.log(row.value().price().unitPrice() / worth.getAsDouble()),
+                                part.get() instanceof Processor ? "a unit of throughput" : "a GB"));
             }
         }
         groups.forEach((like, priced) -> look(like, priced, placed.catalog(), odd));
@@ -80,10 +81,6 @@ final class PricesOffTrend implements Audit.Check {
             return throughput > 0 ? OptionalDouble.of(throughput) : OptionalDouble.empty();
         }
         return OptionalDouble.empty();
-    }
-
-    private static String unit(Part part) {
-        return part instanceof Processor ? "a unit of throughput" : "a GB";
     }
 
     private static Like like(Part part, OfferRow offer) {

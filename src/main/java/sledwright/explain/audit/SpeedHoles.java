@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
@@ -44,12 +45,6 @@ final class SpeedHoles implements PlatformCheck {
     }
 
     private static boolean rises(SpeedEntry entry) {
-        List<Integer> mts = entry.mts();
-        for (int i = 1; i < mts.size(); i++) {
-            if (mts.get(i) > mts.get(i - 1)) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(1, entry.mts().size()).anyMatch(more -> entry.mts().get(more) > entry.mts().get(more - 1));
     }
 }

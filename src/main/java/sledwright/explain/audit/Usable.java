@@ -1,6 +1,5 @@
 package sledwright.explain.audit;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -36,12 +35,10 @@ final class Usable {
 
     /** The parts that no platform takes, of the kinds that go into a platform and are not of it alone. */
     static List<Part> nowhere(Catalog catalog) {
-        List<Part> unusable = new ArrayList<>();
-        Stream.<Collection<? extends Part>>of(catalog.processors(), catalog.modules(), catalog.drives(), catalog.cards())
+        return Stream.<Collection<? extends Part>>of(catalog.processors(), catalog.modules(), catalog.drives(), catalog.cards())
                 .flatMap(Collection::stream)
                 .filter(part -> catalog.platforms().stream().noneMatch(platform -> fits(part, platform, catalog)))
-                .forEach(unusable::add);
-        return unusable;
+                .<Part>map(part -> part).toList();
     }
 
     private static boolean fits(Part part, Platform platform, Catalog catalog) {

@@ -87,10 +87,6 @@ public final class Lacks {
      * @param what the rule that no build keeps there, in words
      */
     public record Lack(String platform, Violation what) {
-
-        public String message() {
-            return what.message();
-        }
     }
 
     /** The first lack of each platform that could hold what is held; of a part that is not sold, that alone. */

@@ -32,7 +32,6 @@ public record Relaxation(List<Change> changes, BigDecimal price, Sentence senten
         changes = List.copyOf(changes);
     }
 
-    /** The keys that change. */
     public List<String> keys() {
         return changes.stream().map(Change::key).toList();
     }

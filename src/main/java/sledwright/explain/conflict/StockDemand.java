@@ -64,11 +64,7 @@ final class StockDemand {
         Map<String, int[]> missing = new TreeMap<>();
         order.needed().forEach((sku, units) -> {
             List<Lot> lots = stock.lots(sku).stream().filter(lot -> Rulebook.accepts(lot, order.request().limit())).toList();
-            long[] prices = CheapestDraw.prices(lots, units);
-            int given = units;
-            while (prices[given] >= CheapestDraw.IMPOSSIBLE) {
-                given--;
-            }
+            int given = CheapestDraw.most(CheapestDraw.prices(lots, units));
             if (given < units) {
                 missing.put(sku, new int[] {units, given});
             }

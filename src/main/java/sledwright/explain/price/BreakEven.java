@@ -19,29 +19,12 @@ import sledwright.rules.Order;
  * <p>Among all builds with the part the least aim is a minimum of straight lines in that price. From the build that wins at one price
  * follows the price at which it comes level with the best, or leaves the limit of the price; only another build can win beyond that
  * (Dinkelbach's method for ratios).
+ *
+ * @param best what was found; its best order holds none of the part
  */
-public final class BreakEven {
+public record BreakEven(String sku, Findings best, Catalog catalog, Search search, Deadline deadline) {
 
     private static final double ROUNDING = 1e-4;
-
-    private final String sku;
-    private final Request request;
-    private final Catalog catalog;
-    private final Search search;
-    private final Deadline deadline;
-    private final Findings best;
-
-    /**
-     * @param best what was found; its best order holds none of the part
-     */
-    public BreakEven(String sku, Findings best, Catalog catalog, Search search, Deadline deadline) {
-        this.sku = sku;
-        this.best = best;
-        this.catalog = catalog;
-        this.search = search;
-        this.deadline = deadline;
-        request = best.request().withAlternatives(1, best.request().step());
-    }
 
     /**
      * What is known of the price.
@@ -66,7 +49,7 @@ public final class BreakEven {
     }
 
     private boolean isMoney() {
-        return request.objective().isMoney();
+        return best.request().objective().isMoney();
     }
 
     private Optional<Found> byLines(Findings free) {
@@ -90,7 +73,7 @@ public final class BreakEven {
 
     /** By how much each unit may rise before the order leaves the limit of the price. */
     private long affordableRise(Order order, int units) {
-        OptionalLong limit = request.limit().price();
+        OptionalLong limit = best.request().limit().price();
         return limit.isPresent() ? (limit.getAsLong() - order.price().total()) / units : Long.MAX_VALUE;
     }
 
@@ -98,7 +81,7 @@ public final class BreakEven {
         long good = 0;
         Findings had = free;
         // A single unit at more than all money would not be bought.
-        long bad = Math.max(best.ranked().get(0).price().total(), request.limit().price().orElse(0)) + 1;
+        long bad = Math.max(best.ranked().get(0).price().total(), best.request().limit().price().orElse(0)) + 1;
         if (at(bad).filter(this::isAsGood).isPresent()) {
             return Optional.empty();
         }
@@ -134,6 +117,7 @@ public final class BreakEven {
         if (deadline.isOver()) {
             throw new UnsettledException();
         }
+        Request request = best.request().withAlternatives(1, best.request().step());
         Findings found = search.on(catalog.withPrice(sku, unitPrice)).runHolding(sku, request, deadline);
         if (found.status() == Status.BEST_FOUND) {
             throw new UnsettledException(found.doubts());

@@ -21,30 +21,14 @@ import sledwright.rules.stock.Budget;
  * behind the figure that a best build reaches, and the next stair ends at the figure that the next best build reaches. Where the
  * objective makes most of a figure, a stair ends where that falls or where it stays and the price rises. Stairs of cards may fall, too:
  * three from a lot can cost less than two.
+ *
+ * @param terms where the price is what changes, without its limit: what is above it is shown, too
+ * @param best  the proved best order of the request
  */
-public final class RequirementSteps {
+public record RequirementSteps(AskedFigure asked, Request request, WhatIf terms, Order best, Oracle oracle) {
 
     /** How many steps are listed on either side. */
     static final int EACH_WAY = 3;
-
-    private final AskedFigure asked;
-    private final Request request;
-    private final WhatIf terms;
-    private final Oracle oracle;
-    private final Order best;
-
-    /**
-     * @param best the proved best order of the request
-     */
-    private RequirementSteps(AskedFigure asked, Request request, Order best, Oracle oracle) {
-        this.asked = asked;
-        this.request = request;
-        this.best = best;
-        this.oracle = oracle;
-        // Where the price is what changes, it is shown above its limit, too.
-        terms = WhatIf.of(request.objective() == Objective.CHEAPEST
-                ? request.withLimit(request.limit().withPrice(OptionalLong.empty())) : request, Optional.empty());
-    }
 
     /**
      * Adds a curve for each requirement of a request.
@@ -52,8 +36,10 @@ public final class RequirementSteps {
      * @throws UnsettledException when time runs out; those that were found are there
      */
     public static void addTo(List<Curve> curves, Request request, Order best, Oracle oracle) {
+        WhatIf terms = WhatIf.of(request.objective() == Objective.CHEAPEST
+                ? request.withLimit(request.limit().withPrice(OptionalLong.empty())) : request, Optional.empty());
         for (AskedFigure asked : AskedFigure.of(request, oracle.catalog())) {
-            curves.add(new RequirementSteps(asked, request, best, oracle).find());
+            curves.add(new RequirementSteps(asked, request, terms, best, oracle).find());
         }
     }
 

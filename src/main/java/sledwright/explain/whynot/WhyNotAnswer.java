@@ -44,25 +44,9 @@ import sledwright.words.Sentence;
 import sledwright.words.Sum;
 
 /** Works out why a part is not in the best build. */
-public final class WhyNotAnswer {
+public record WhyNotAnswer(String sku, Findings findings, Search search, Deadline deadline, Oracle oracle) {
 
     private static final int TOLD = 3;
-
-    private final String sku;
-    private final Findings findings;
-    private final Catalog catalog;
-    private final Search search;
-    private final Deadline deadline;
-    private final Oracle oracle;
-
-    public WhyNotAnswer(String sku, Findings findings, Search search, Deadline deadline, Oracle oracle) {
-        this.sku = sku;
-        this.findings = findings;
-        this.catalog = oracle.catalog();
-        this.search = search;
-        this.deadline = deadline;
-        this.oracle = oracle;
-    }
 
     public WhyNot find() {
         if (findings.ranked().isEmpty()) {
@@ -84,6 +68,10 @@ public final class WhyNotAnswer {
         }
     }
 
+    private Catalog catalog() {
+        return oracle.catalog();
+    }
+
     private WhyNot plain(WhyNot.Verdict verdict, Sentence sentence) {
         return new WhyNot(sku, verdict, List.of(sentence), List.of(), Optional.empty());
     }
@@ -101,7 +89,7 @@ public final class WhyNotAnswer {
         sentences.add(Sentence.of("The best build with it is %s%s: %s.", parts(order), machines(order), standing(with, extra, best)));
         Map<String, Long> difference = PriceShares.difference(order, best);
         if (!difference.isEmpty()) {
-            sentences.add(Sentence.of("In %s against the best: %s.", catalog.currency(), PriceShares.words(difference, catalog)));
+            sentences.add(Sentence.of("In %s against the best: %s.", catalog().currency(), PriceShares.words(difference, catalog())));
         }
         if (with.status() == Status.BEST_FOUND) {
             sentences.add(Unproved.sentence("Time ran out before it was proved that no better build holds it.",
@@ -109,17 +97,17 @@ public final class WhyNotAnswer {
         }
         Optional<BreakEven.Found> level = Optional.empty();
         try {
-            level = new BreakEven(sku, findings, catalog, search, deadline).find();
+            level = new BreakEven(sku, findings, catalog(), search, deadline).find();
             sentences.add(level.map(this::atWhichPrice).orElse(Sentence.plain("Its price does not matter for that.")));
         } catch (UnsettledException open) {
             sentences.add(Unproved.sentence("Time ran out before the price was found at which it would win.",
                     "The price at which it would win could not be found.", open.doubts()));
         }
         Map<String, BigDecimal> amounts = new LinkedHashMap<>();
-        difference.forEach((kind, amount) -> amounts.put(kind, catalog.amount(amount)));
+        difference.forEach((kind, amount) -> amounts.put(kind, catalog().amount(amount)));
         OptionalLong unitPrice = level.map(BreakEven.Found::unitPrice).orElse(OptionalLong.empty());
-        WhyNot.Offer offer = new WhyNot.Offer(catalog.amount(order.price().total()), catalog.amount(extra), amounts,
-                unitPrice.isPresent() ? Optional.of(catalog.amount(unitPrice.getAsLong())) : Optional.empty(),
+        WhyNot.Offer offer = new WhyNot.Offer(catalog().amount(order.price().total()), catalog().amount(extra), amounts,
+                unitPrice.isPresent() ? Optional.of(catalog().amount(unitPrice.getAsLong())) : Optional.empty(),
                 unitPrice.isPresent() ? BreakEven.bought(level.get().order(), sku) : 0);
         return new WhyNot(sku, WhyNot.Verdict.BEATEN, sentences, List.of(), Optional.of(offer));
     }
@@ -190,10 +178,10 @@ public final class WhyNotAnswer {
     /** What each of a given number of units costs today. */
     private Sum now(int units) {
         Request request = findings.request();
-        List<Lot> lots = catalog.lots(sku).stream().filter(lot -> Rulebook.accepts(lot, request.limit())).toList();
+        List<Lot> lots = catalog().lots(sku).stream().filter(lot -> Rulebook.accepts(lot, request.limit())).toList();
         long price = CheapestDraw.prices(lots, units)[units];
-        return new Sum(catalog.amount(price).divide(BigDecimal.valueOf(units), catalog.amount(0).scale(), RoundingMode.HALF_UP),
-                catalog.currency().getCurrencyCode());
+        return new Sum(catalog().amount(price).divide(BigDecimal.valueOf(units), catalog().amount(0).scale(), RoundingMode.HALF_UP),
+                catalog().currency().getCurrencyCode());
     }
 
     private WhyNot barred() {

@@ -79,8 +79,8 @@ public abstract class CountedDraws {
      */
     static long[] leastSums(long[] one, long[] other, Deadline deadline) {
         long[] sums = new long[one.length];
-        int mostOfOne = most(one);
-        int mostOfOther = most(other);
+        int mostOfOne = CheapestDraw.most(one);
+        int mostOfOther = CheapestDraw.most(other);
         for (int modules = 0; modules < sums.length; modules++) {
             deadline.check(modules);
             sums[modules] = leastSum(one, mostOfOne, other, mostOfOther, modules);
@@ -88,21 +88,12 @@ public abstract class CountedDraws {
         return sums;
     }
 
-    /** The same for one number of modules: there are none beyond {@link #most}, however many are asked for. */
+    /** The same for one number of modules: there are none beyond {@link CheapestDraw#most}, however many are asked for. */
     static long leastSum(long[] one, int mostOfOne, long[] other, int mostOfOther, int modules) {
         long least = CheapestDraw.IMPOSSIBLE;
         for (int first = Math.max(0, modules - mostOfOther); first <= Math.min(modules, mostOfOne); first++) {
             least = Math.min(least, one[first] + other[modules - first]);
         }
         return least;
-    }
-
-    /** The greatest number that there is a figure for. */
-    static int most(long[] figures) {
-        int most = figures.length - 1;
-        while (most > 0 && figures[most] >= CheapestDraw.IMPOSSIBLE) {
-            most--;
-        }
-        return most;
     }
 }

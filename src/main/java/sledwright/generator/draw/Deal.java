@@ -42,10 +42,6 @@ public final class Deal {
     private final long fixedMicrowatts;
     private int steps;
 
-    /** What is dealt: for each share of the draw, in its order, the units that each machine gets. */
-    public record Dealt(List<int[]> unitsByMachine) {
-    }
-
     private final List<Draw.Share> shares;
     private final List<Integer> shareSuit = new ArrayList<>();
 
@@ -102,22 +98,24 @@ public final class Deal {
      * Deals so that the heaviest machine is as light as can be, or, where there are very many units or that is too hard, nearly so.
      * It never is heavier than the search took it to be: a search that weighs draws exactly has dealt this one before, and any
      * other weighs it in rounds.
+     *
+     * @return for each share of the draw, in its order, the units that each machine gets
      */
-    public static Dealt deal(List<Draw.Share> shares, int machines) {
+    public static List<int[]> deal(List<Draw.Share> shares, int machines) {
         int units = shares.stream().mapToInt(Draw.Share::units).sum();
         if (!isExact(units)) {
             return inRounds(shares, machines);
         }
         try {
             Deal deal = new Deal(shares, machines);
-            return new Dealt(deal.byShare(deal.best().hands));
+            return deal.byShare(deal.best().hands);
         } catch (TooLargeException tooHard) {
             return inRounds(shares, machines);
         }
     }
 
     /** Deals each kind by itself, heaviest units first, in rounds; every other kind to the machines in reverse. */
-    private static Dealt inRounds(List<Draw.Share> shares, int machines) {
+    private static List<int[]> inRounds(List<Draw.Share> shares, int machines) {
         List<int[]> given = new ArrayList<>();
         shares.forEach(share -> {
             int[] units = new int[machines];
@@ -136,7 +134,7 @@ public final class Deal {
                 }
             }
         }
-        return new Dealt(given);
+        return given;
     }
 
     private record Hands(long weight, List<int[]> hands) {

@@ -75,16 +75,12 @@ public final class EntangledDraws {
             ofKind(kind, left).forEach(draw -> draws.add(sofar.plus(draw)));
             return;
         }
-        forEachUpTo(left, given -> {
+        forEachUpTo(left, new int[left.size()], 0, given -> {
             List<Integer> rest = IntStream.range(0, left.size()).mapToObj(i -> left.get(i) - given[i]).toList();
             for (Draw draw : ofKind(kind, Arrays.stream(given).boxed().toList())) {
                 share(kind + 1, rest, sofar.plus(draw), draws);
             }
         });
-    }
-
-    private static void forEachUpTo(List<Integer> most, Consumer<int[]> found) {
-        forEachUpTo(most, new int[most.size()], 0, found);
     }
 
     private static void forEachUpTo(List<Integer> most, int[] vector, int index, Consumer<int[]> found) {

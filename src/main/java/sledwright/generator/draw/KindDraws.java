@@ -153,8 +153,8 @@ public final class KindDraws {
             least = CountedDraws.leastSums(least, source.prices, deadline);
         }
         long[] last = sources.size() == 1 ? new long[] {0} : sources.get(sources.size() - 1).prices;
-        int most = CountedDraws.most(least);
-        int mostOfLast = CountedDraws.most(last);
+        int most = CheapestDraw.most(least);
+        int mostOfLast = CheapestDraw.most(last);
         long[] each = new long[mostModules + 1];
         for (int modules = 0; modules < each.length; modules++) {
             each[modules] = CountedDraws.leastSum(least, most, last, mostOfLast, modules * unitsPerModule);
@@ -196,11 +196,7 @@ public final class KindDraws {
             boolean everywhere = least >= machines;
             long[] prices = CheapestDraw.prices(lots(shelf, modules), mostModules * unitsPerModule);
             Arrays.fill(prices, 0, Math.min(least, prices.length), CheapestDraw.IMPOSSIBLE);
-            int most = prices.length - 1;
-            while (most > 0 && prices[most] >= CheapestDraw.IMPOSSIBLE) {
-                most--;
-            }
-            sources.add(new Source(alike, modules, key.microwatts, everywhere, prices, most));
+            sources.add(new Source(alike, modules, key.microwatts, everywhere, prices, CheapestDraw.most(prices)));
         });
         sources.sort(Comparator.comparingLong(Source::microwatts).reversed().thenComparing(source -> source.modules.get(0).sku()));
         return sources;

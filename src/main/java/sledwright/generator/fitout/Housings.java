@@ -1,6 +1,6 @@
 package sledwright.generator.fitout;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,24 +18,15 @@ import sledwright.metrics.CheapestDraw;
 import sledwright.rules.enclosure.EnclosureBays;
 import sledwright.rules.enclosure.EnclosurePower;
 
-/** The enclosures that are bought with sleds: the cheapest kind and supply for a load, as few of it as house all machines. */
-public final class Housings {
+/**
+ * The enclosures that are bought with sleds: the cheapest kind and supply for a load, as few of it as house all machines.
+ *
+ * @param wanted skus of enclosures and of supplies that only they take, all of which must be bought
+ */
+public record Housings(Catalog catalog, Request request, Shelf shelf, Set<String> wanted) {
 
     /** @param price all enclosures with their supplies, minor units */
     public record Priced(Housed housed, long price) {
-    }
-
-    private final Catalog catalog;
-    private final Request request;
-    private final Shelf shelf;
-    private final Set<String> wanted;
-
-    /** @param wanted skus of enclosures and of supplies that only they take, all of which must be bought */
-    public Housings(Catalog catalog, Request request, Shelf shelf, Set<String> wanted) {
-        this.catalog = catalog;
-        this.request = request;
-        this.shelf = shelf;
-        this.wanted = wanted;
     }
 
     /** Whether machines of the platform are bought with an enclosure. */
@@ -72,36 +63,16 @@ public final class Housings {
 
     /** The cheapest enclosures for sleds of a load; empty where none houses them. */
     public Optional<Priced> cheapest(Platform platform, long microwatts) {
-        List<Priced> found = new ArrayList<>();
-        for (Enclosure enclosure : taking(platform)) {
-            for (Supply supply : enclosure.supplies()) {
-                housed(enclosure, supply, microwatts).ifPresent(found::add);
-            }
-        }
-        Priced best = null;
-        for (Priced housed : found) {
-            if (best == null || housed.price() < best.price() || housed.price() == best.price()
-                    && housed.housed.parts() < best.housed.parts()) {
-                best = housed;
-            }
-        }
-        return Optional.ofNullable(best);
+        return taking(platform).stream().flatMap(enclosure -> enclosure.supplies().stream()
+                        .flatMap(supply -> housed(enclosure, supply, microwatts).stream()))
+                .min(Comparator.comparingLong(Priced::price).thenComparingInt(one -> one.housed.parts()));
     }
 
     /** Enclosures of the kind and supply that feed the most, whatever is in stock; where even those feed no sled, one for each machine. */
     public Optional<Housed> strongest(Platform platform, long microwatts) {
-        Housed best = null;
-        double most = 0;
-        for (Enclosure enclosure : taking(platform)) {
-            for (Supply supply : enclosure.supplies()) {
-                double capacityW = EnclosurePower.capacityW(enclosure, supply, request.limit());
-                if (best == null || capacityW > most) {
-                    best = new Housed(enclosure, supply, count(Math.max(1, sleds(enclosure, supply, microwatts))));
-                    most = capacityW;
-                }
-            }
-        }
-        return Optional.ofNullable(best);
+        return taking(platform).stream().flatMap(enclosure -> enclosure.supplies().stream().map(supply ->
+                        new Housed(enclosure, supply, count(Math.max(1, sleds(enclosure, supply, microwatts))))))
+                .max(Comparator.comparingDouble(one -> EnclosurePower.capacityW(one.enclosure(), one.supply(), request.limit())));
     }
 
     private List<Enclosure> taking(Platform platform) {

@@ -20,17 +20,7 @@ import sledwright.generator.draw.Shelf;
 import sledwright.metrics.CheapestDraw;
 
 /** Turns a completion into what stands in each machine, and the lots that it comes from. */
-public final class Outfitter {
-
-    private final Catalog catalog;
-    private final Shelf shelf;
-    private final int machines;
-
-    public Outfitter(Catalog catalog, Shelf shelf, int machines) {
-        this.catalog = catalog;
-        this.shelf = shelf;
-        this.machines = machines;
-    }
+public record Outfitter(Catalog catalog, Shelf shelf, int machines) {
 
     /** What each machine holds, the heaviest first, and what is picked for all of them and their enclosures. */
     public List<Fitout> fitouts(Completion completion, List<Pick> picks) {

@@ -59,7 +59,6 @@ final class Lattice {
         return sums[number];
     }
 
-    /** A listed vector. */
     int[] vector(int number) {
         int[] vector = new int[dimensions];
         for (int i = 0; i < dimensions; i++) {

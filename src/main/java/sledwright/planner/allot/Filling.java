@@ -20,7 +20,6 @@ public final class Filling {
     /** The promise is not kept. */
     static final Filling NONE = new Filling(Optional.empty(), new TreeMap<>(), 0);
 
-    /** Units of one lot. */
     record Take(LotName lot, int units) {
     }
 
@@ -58,7 +57,6 @@ public final class Filling {
         return order;
     }
 
-    /** Units by lot. */
     public SortedMap<LotName, Integer> units() {
         return new TreeMap<>(units);
     }

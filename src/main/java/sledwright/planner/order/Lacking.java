@@ -85,7 +85,7 @@ record Lacking(Catalog catalog, OrderRequest order, Search search, long seed, De
         EnclosureLack enclosures = sheltering.of(filled, lacks, stuck);
         Optional<Later> later = all ? later() : Optional.empty();
         // Fewer units could suffice where that is not proved, and nothing else be in the way.
-        return new Shortages(proved, !deadline.isOver() && filling.isProved(), lacks, suppliers, enclosures, later);
+        return new Shortages(proved, !deadline.isOver() && filling.incumbent().isProved(), lacks, suppliers, enclosures, later);
     }
 
     /** Whether more suppliers are what it takes, when the units that are lacking are there. */

@@ -68,14 +68,6 @@ public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus stat
         return proof.bound;
     }
 
-    public End ended() {
-        return proof.ended;
-    }
-
-    public Doubts doubts() {
-        return proof.doubts;
-    }
-
     public Price price() {
         return filled.price;
     }
@@ -96,7 +88,6 @@ public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus stat
         return filled.suppliers;
     }
 
-    /** Machines that are delivered. */
     public int delivered() {
         return lines().stream().mapToInt(LineFill::delivered).sum();
     }

@@ -83,13 +83,13 @@ public final class OrderPlanner {
         Set<Integer> suppliers = solver.suppliers().used(tally);
         Price price = assembly.price(lines, suppliers.size());
         boolean whole = tally.missing() == 0;
-        OrderStatus status = whole ? solver.isProved() ? OrderStatus.PROVED : OrderStatus.BEST_FOUND
+        OrderStatus status = whole ? solver.incumbent().isProved() ? OrderStatus.PROVED : OrderStatus.BEST_FOUND
                 : tally.counts().isEmpty() ? OrderStatus.IMPOSSIBLE : OrderStatus.SHORT;
         double best = ScaledMoney.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
         Shortages shortages = whole || lacking.isEmpty() ? Shortages.NONE
-                : new Lacking(catalog, order, search, seed, lacking.get()).of(tally, solver.isMost());
+                : new Lacking(catalog, order, search, seed, lacking.get()).of(tally, solver.incumbent().isMost());
         OrderOutcome.End ended = tally.counts().isEmpty() && shortages.most() ? OrderOutcome.End.PROVED : solver.ended();
-        OrderOutcome outcome = new OrderOutcome(order, catalog, status, new OrderOutcome.Proof(best, bound(solver, best), ended,
+        OrderOutcome outcome = new OrderOutcome(order, catalog, status, new OrderOutcome.Proof(best, bound(solver.incumbent(), best), ended,
                 ended == OrderOutcome.End.PROVED ? Doubts.NONE : solver.doubts()),
                 new OrderOutcome.Filled(price, lines, enclosures, picks, names(solver, suppliers)),
                 whole ? scarce(solver) : List.of(), shortages);
@@ -98,11 +98,12 @@ public final class OrderPlanner {
     }
 
     /** What no order that delivers as much goes below, minor units; NaN where nothing is known. */
-    private static double bound(OrderSolver solver, double best) {
-        if (solver.isProved()) {
+    private static double bound(Incumbent incumbent, double best) {
+        if (incumbent.isProved()) {
             return best;
         }
-        double bound = solver.boundOfDelivered() == Long.MIN_VALUE ? Double.NaN : ScaledMoney.minor(solver.boundOfDelivered());
+        long scaled = incumbent.boundOfDelivered();
+        double bound = scaled == Long.MIN_VALUE ? Double.NaN : ScaledMoney.minor(scaled);
         // A bound that leaves more than the whole figure open says nothing; what is printed as the best is one only where it is proved.
         return bound <= 0 && best > 0 ? Double.NaN : Math.min(bound, Math.round(best) - 1.0);
     }

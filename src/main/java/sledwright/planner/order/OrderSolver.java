@@ -90,6 +90,10 @@ final class OrderSolver {
         return suppliers;
     }
 
+    Incumbent incumbent() {
+        return incumbent;
+    }
+
     ColumnGeneration generation() {
         return generation;
     }
@@ -182,23 +186,9 @@ final class OrderSolver {
         }
     }
 
-    /** Whether the bound leaves no room for another machine. */
-    boolean isMost() {
-        return incumbent.isMost();
-    }
-
-    /** No order that delivers as much takes less for it, scaled; {@link Long#MIN_VALUE}: not known yet. */
-    long boundOfDelivered() {
-        return incumbent.boundOfDelivered();
-    }
-
-    /** Whether no order takes less. */
-    boolean isProved() {
-        return incumbent.isProved();
-    }
-
     OrderOutcome.End ended() {
-        return isProved() ? OrderOutcome.End.PROVED : incumbent.deadline().isOver() ? OrderOutcome.End.TIME : OrderOutcome.End.NOTHING_LEFT;
+        return incumbent.isProved() ? OrderOutcome.End.PROVED
+                : incumbent.deadline().isOver() ? OrderOutcome.End.TIME : OrderOutcome.End.NOTHING_LEFT;
     }
 
     /** What keeps the order from being proved, besides that nothing was left to try. */

@@ -15,7 +15,6 @@ public record Refit(int machines, Build after, List<BenchStep> steps, boolean re
         steps = List.copyOf(steps);
     }
 
-    /** Whether anything is done. */
     public boolean changesAnything() {
         return remade || !steps.isEmpty();
     }

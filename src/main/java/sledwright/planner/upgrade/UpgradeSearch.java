@@ -50,16 +50,12 @@ final class UpgradeSearch implements Exact {
     /** A change of the stock -> the search of what it leaves. */
     private final Map<Object, UpgradeSearch> changed = new HashMap<>();
 
-    private UpgradeSearch(Catalog shop, Installed installed, Catalog stock, Search search) {
+    /** @param stock as {@link UpgradeStock} makes it of the shop's */
+    UpgradeSearch(Catalog shop, Installed installed, Catalog stock, Search search) {
         this.shop = shop;
         this.installed = installed;
         this.stock = stock;
         this.search = search;
-    }
-
-    /** @param stock as {@link UpgradeStock} makes it of the shop's */
-    static UpgradeSearch of(Catalog shop, Installed installed, Catalog stock) {
-        return new UpgradeSearch(shop, installed, stock, new Search(stock));
     }
 
     @Override

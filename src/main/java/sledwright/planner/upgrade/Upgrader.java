@@ -21,6 +21,7 @@ import sledwright.domain.Request;
 import sledwright.generator.Doubts;
 import sledwright.generator.Exact;
 import sledwright.generator.Findings;
+import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.DefectException;
@@ -52,7 +53,7 @@ public final class Upgrader {
         catalog = UpgradeStock.of(shop, request, installed);
         asked = request.withPlatforms(Set.of(installed.build().platform().sku())).withOnHand(Map.of()).withObjective(Objective.CHEAPEST)
                 .withAlternatives(1, request.step());
-        search = UpgradeSearch.of(shop, installed, catalog);
+        search = new UpgradeSearch(shop, installed, catalog, new Search(catalog));
     }
 
     /** The shop's stock with the installed parts in it, at prices that make what an order costs what the customer spends. */

@@ -85,7 +85,7 @@ public final class AnswerPiece {
         model.put("options", ranked.stream().map(this::option).toList());
         model.put("machines", view.topic().machines());
         model.put("conflicts", each(view.explanation().conflicts(), conflict -> said(conflict.sentence())));
-        model.put("lacks", each(view.explanation().lacks(), lack -> lack.message()));
+        model.put("lacks", each(view.explanation().lacks(), lack -> lack.what().message()));
         model.put("ways", each(view.explanation().relaxations(), this::way));
         model.put("notes", each(view.explanation().notes(), this::said));
         model.put("asked", each(view.explanation().whyNot(), this::about));

@@ -52,7 +52,7 @@ public record ExplanationJson(List<ConflictJson> conflicts, List<RelaxationJson>
     public record LackJson(String platform, String message) {
 
         private static LackJson of(Lacks.Lack lack) {
-            return new LackJson(lack.platform(), lack.message());
+            return new LackJson(lack.platform(), lack.what().message());
         }
     }
 

@@ -16,7 +16,7 @@ public final class ExplanationText {
         }
         if (!explanation.lacks().isEmpty()) {
             page.heading("What the catalogue lacks");
-            explanation.lacks().forEach(lack -> page.item("- ", lack.platform() + ": " + lack.message()));
+            explanation.lacks().forEach(lack -> page.item("- ", lack.platform() + ": " + lack.what().message()));
         }
         if (!explanation.relaxations().isEmpty()) {
             page.heading("Ways out, all else as asked");

@@ -28,7 +28,6 @@ import sledwright.report.text.Screen;
 /** An offer in every form in which it is ever shown: kept as they are, they stay the same whatever later versions of the program write. */
 public final class OfferPapers {
 
-
     private OfferPapers() {
     }
 

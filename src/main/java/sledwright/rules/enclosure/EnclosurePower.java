@@ -54,7 +54,7 @@ public final class EnclosurePower extends Rule<Housing> {
     public List<Violation> judge(Housing housing) {
         Enclosure enclosure = housing.filled().enclosure();
         Supply supply = housing.filled().supply();
-        Limits site = housing.site();
+        Limits site = housing.request().limit();
         double sledsW = Quantity.rounded(housing.filled().sleds().stream().mapToDouble(PowerDraw::loadW).sum());
         if (allows(enclosure, supply, site, sledsW)) {
             return List.of();

@@ -64,7 +64,7 @@ class LacksTest {
         });
         assertThat(said.lacks()).singleElement().satisfies(lack -> {
             assertThat(lack.platform()).isEqualTo("BOX");
-            assertThat(lack.message()).isEqualTo(message);
+            assertThat(lack.what().message()).isEqualTo(message);
             assertThat(lack.what().rule()).isEqualTo(rule);
         });
     }
@@ -97,7 +97,7 @@ class LacksTest {
 
     /** Of a build that holds a part. */
     private static String lacksWith(String sku, Catalog shop) {
-        return new Lacks(WhatIf.of(Request.named("any"), Optional.of(sku)), Equipment.NONE, shop).on(shop.platforms()).get(0).message();
+        return new Lacks(WhatIf.of(Request.named("any"), Optional.of(sku)), Equipment.NONE, shop).on(shop.platforms()).get(0).what().message();
     }
 
     @Test

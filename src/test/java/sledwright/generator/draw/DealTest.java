@@ -32,8 +32,8 @@ class DealTest {
         return shares;
     }
 
-    private static long weight(List<Draw.Share> shares, Deal.Dealt dealt, int machine) {
-        return IntStream.range(0, shares.size()).mapToLong(i -> dealt.unitsByMachine().get(i)[machine] * shares.get(i).microwatts()).sum();
+    private static long weight(List<Draw.Share> shares, List<int[]> dealt, int machine) {
+        return IntStream.range(0, shares.size()).mapToLong(i -> dealt.get(i)[machine] * shares.get(i).microwatts()).sum();
     }
 
     @Test
@@ -43,7 +43,7 @@ class DealTest {
         List<Draw.Share> shares = IntStream.of(4, 3, 2, 1)
                 .mapToObj(watts -> new Draw.Share(alike, List.of(module), 1, watts * 1_000_000L, false)).toList();
         assertThat(Deal.heaviestMicrowatts(shares, 2)).isEqualTo(5_000_000);
-        Deal.Dealt dealt = Deal.deal(shares, 2);
+        List<int[]> dealt = Deal.deal(shares, 2);
         assertThat(weight(shares, dealt, 0)).isEqualTo(5_000_000);
         assertThat(weight(shares, dealt, 1)).isEqualTo(5_000_000);
     }
@@ -52,11 +52,11 @@ class DealTest {
     void whatIsTooHardToDealBestIsDealtInRounds() {
         List<Draw.Share> shares = unequal(2, UNITS);
         assertThatThrownBy(() -> Deal.heaviestMicrowatts(shares, MACHINES)).isInstanceOf(TooLargeException.class);
-        Deal.Dealt dealt = Deal.deal(shares, MACHINES);
+        List<int[]> dealt = Deal.deal(shares, MACHINES);
         for (int kind = 0; kind < 2; kind++) {
             for (int machine = 0; machine < MACHINES; machine++) {
                 int one = machine;
-                assertThat(IntStream.range(kind * UNITS, (kind + 1) * UNITS).map(i -> dealt.unitsByMachine().get(i)[one]).sum()).isEqualTo(UNITS / MACHINES);
+                assertThat(IntStream.range(kind * UNITS, (kind + 1) * UNITS).map(i -> dealt.get(i)[one]).sum()).isEqualTo(UNITS / MACHINES);
             }
         }
         long inRounds = 0;

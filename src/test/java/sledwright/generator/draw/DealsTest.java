@@ -72,11 +72,11 @@ class DealsTest {
     }
 
     /** What a machine weighs; the deal must give every unit and every machine its hand. */
-    private static long heaviest(List<Draw.Share> shares, int machines, Deal.Dealt dealt, String where) {
+    private static long heaviest(List<Draw.Share> shares, int machines, List<int[]> dealt, String where) {
         long[] weights = new long[machines];
         int[][] hands = new int[machines][2];
         for (int i = 0; i < shares.size(); i++) {
-            int[] units = dealt.unitsByMachine().get(i);
+            int[] units = dealt.get(i);
             Draw.Share share = shares.get(i);
             assertThat(IntStream.of(units).sum()).as(where).isEqualTo(share.units());
             assertThat(IntStream.of(units).min().orElseThrow()).as(where).isGreaterThanOrEqualTo(share.everywhere() ? 1 : 0);
@@ -112,9 +112,9 @@ class DealsTest {
     @Test
     void roundsGiveEachMachineTheHeavyOfAnotherKind() {
         List<Draw.Share> shares = List.of(share(0, 13, 2, false), share(0, 13, 5, false), share(1, 13, 5, false), share(1, 13, 2, false));
-        Deal.Dealt dealt = Deal.deal(shares, 2);
-        assertThat(dealt.unitsByMachine()).containsExactly(new int[] {6, 7}, new int[] {7, 6}, new int[] {6, 7}, new int[] {7, 6});
-        assertThat(Deal.deal(List.of(share(0, 50, 5, false), share(1, 4, 5, false), share(2, 1, 5, false), share(2, 1, 4, false)), 2).unitsByMachine())
+        List<int[]> dealt = Deal.deal(shares, 2);
+        assertThat(dealt).containsExactly(new int[] {6, 7}, new int[] {7, 6}, new int[] {6, 7}, new int[] {7, 6});
+        assertThat(Deal.deal(List.of(share(0, 50, 5, false), share(1, 4, 5, false), share(2, 1, 5, false), share(2, 1, 4, false)), 2))
                 .containsExactly(new int[] {25, 25}, new int[] {2, 2}, new int[] {1, 0}, new int[] {0, 1});
         assertThat(heaviest(shares, 2, dealt, "rounds")).isEqualTo(2 * 13 * 7 / 2);
     }
@@ -122,8 +122,8 @@ class DealsTest {
     @Test
     void whatEveryMachineMustHoldIsDealtFirst() {
         List<Draw.Share> shares = List.of(share(0, 5, 9, true), share(0, 46, 3, false), share(0, 0, 4, false));
-        Deal.Dealt dealt = Deal.deal(shares, 3);
-        assertThat(dealt.unitsByMachine()).containsExactly(new int[] {2, 2, 1}, new int[] {15, 15, 16}, new int[] {0, 0, 0});
+        List<int[]> dealt = Deal.deal(shares, 3);
+        assertThat(dealt).containsExactly(new int[] {2, 2, 1}, new int[] {15, 15, 16}, new int[] {0, 0, 0});
     }
 
     /** Rounds weigh what the search took them to weigh, or less. */

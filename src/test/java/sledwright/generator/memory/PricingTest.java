@@ -133,11 +133,11 @@ class PricingTest {
         for (int machines : new int[] {2, 3, 25}) {
             for (MemoryPoint point : points(shop(machines, machines + 1, LIGHT16, HEAVY16, LIGHT32, HEAVY32), Request.named("any").withMachines(machines))) {
                 List<Draw.Share> shares = point.draw().shares();
-                Deal.Dealt dealt = Deal.deal(shares, machines);
+                List<int[]> dealt = Deal.deal(shares, machines);
                 long[] weights = new long[machines];
                 for (int i = 0; i < shares.size(); i++) {
                     for (int machine = 0; machine < machines; machine++) {
-                        weights[machine] += dealt.unitsByMachine().get(i)[machine] * shares.get(i).microwatts();
+                        weights[machine] += dealt.get(i)[machine] * shares.get(i).microwatts();
                     }
                 }
                 assertThat(LongStream.of(weights).max().orElseThrow()).as("%d: %s", machines, shares).isBetween(point.microwatts() - point.slack(), point.microwatts());

@@ -226,7 +226,7 @@ class OrderPlannerTest {
         AtomicInteger asked = new AtomicInteger();
         OrderOutcome outcome = new OrderPlanner(ample(), 1).plan(unlike(), Deadline.never().or(() -> asked.incrementAndGet() > SOON), progress -> { });
         assertThat(outcome.missing()).isZero();
-        assertThat(outcome.ended()).isEqualTo(OrderOutcome.End.TIME);
+        assertThat(outcome.proof().ended()).isEqualTo(OrderOutcome.End.TIME);
     }
 
     /** Wherever it is cut off, what it says of the least that an order costs is true; and each line that is looked at again makes the order no dearer. */
@@ -258,7 +258,7 @@ class OrderPlannerTest {
         OrderOutcome outcome = new OrderPlanner(demo, 1).plan(new OrderRequest("order", lines, OptionalInt.empty(), 0, 0, Map.of()),
                 Deadline.never().or(() -> (isInLinearProgram() ? begun.incrementAndGet() : begun.get()) >= 2 * 10 - 1), progress -> { });
         assertThat(begun).hasValue(2 * 10 - 1);
-        assertThat(outcome.ended()).isEqualTo(OrderOutcome.End.TIME);
+        assertThat(outcome.proof().ended()).isEqualTo(OrderOutcome.End.TIME);
     }
 
     private static boolean isInLinearProgram() {
@@ -277,7 +277,7 @@ class OrderPlannerTest {
         OrderOutcome outcome = new OrderPlanner(shop, 1).plan(new OrderRequest("order", lines, OptionalInt.empty(), 0, 0, Map.of()),
                 Deadline.never().or(() -> asked.incrementAndGet() > 2 * SOON), progress -> { });
         assertThat(outcome.missing()).isZero();
-        assertThat(outcome.ended()).isEqualTo(OrderOutcome.End.TIME);
+        assertThat(outcome.proof().ended()).isEqualTo(OrderOutcome.End.TIME);
     }
 
     /** Of the cheaper modules one machine's are left for the last line, which wants all of one part number and may not take any from lines of more weight. */

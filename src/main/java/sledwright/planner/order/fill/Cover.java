@@ -30,14 +30,10 @@ record Cover(Market market, Pricer pricer, Columns columns, KnownMachines known)
     /** A part of which there is less than for one in so many machines of a group is not looked at first. */
     private static final int BITES = 3;
 
-    /** Fills lines as far as the stock and the time go. */
+    /** Fills lines, of which some lack machines, as far as the stock and the time go. */
     void fill(Tally tally, Collection<Integer> lines, Deadline deadline) {
-        groups(tally, lines).forEach(group -> fill(tally, group, deadline));
-    }
-
-    private List<LineGroup> groups(Tally tally, Collection<Integer> lines) {
-        List<Integer> open = lines.stream().filter(line -> tally.missing(line) > 0).toList();
-        return open.isEmpty() ? List.of() : LineGroup.of(market, open, GROUPS, false);
+        LineGroup.of(market, lines.stream().filter(line -> tally.missing(line) > 0).toList(), GROUPS, false)
+                .forEach(group -> fill(tally, group, deadline));
     }
 
     private void fill(Tally tally, LineGroup group, Deadline deadline) {

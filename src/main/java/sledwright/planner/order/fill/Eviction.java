@@ -11,20 +11,10 @@ import sledwright.planner.order.market.Draws;
 import sledwright.planner.order.market.Market;
 
 /** Fills machines whose parts others hold: takes a few of these apart and has them take something else. */
-final class Eviction {
+record Eviction(Filler filler, Tally tally) {
 
     /** A machine for which more lines would have to change stays missing. */
     private static final int MOST_LINES = 12;
-
-    private final Market market;
-    private final Filler filler;
-    private final Tally tally;
-
-    Eviction(Filler filler, Tally tally) {
-        this.filler = filler;
-        this.tally = tally;
-        market = tally.market();
-    }
 
     /** One try for each machine that a line lacks, for as long as that helps. */
     void run(int line, Deadline deadline) {
@@ -57,6 +47,7 @@ final class Eviction {
 
     /** Lines of no more weight that hold what a column lacks: those that hold most of it, as few as suffice. */
     private List<Integer> holders(Column column) {
+        Market market = tally.market();
         List<Integer> holders = new ArrayList<>();
         for (int part : column.parts()) {
             int lacking = column.unitsOf(part) - market.available(part, market.poolOf(column.line()));

@@ -11,19 +11,12 @@ import sledwright.planner.order.market.Market;
 import sledwright.planner.order.relax.Pricer;
 import sledwright.planner.order.relax.RestrictedMaster;
 
-/** Makes whole machines of a mix. */
-public final class MixRounding {
-
-    private final Market market;
-    private final Pricer pricer;
-    private final long[] penalty;
-
-    /** @param penalty for each line what a machine that is not delivered counts, scaled */
-    public MixRounding(Market market, Pricer pricer, long[] penalty) {
-        this.market = market;
-        this.pricer = pricer;
-        this.penalty = penalty;
-    }
+/**
+ * Makes whole machines of a mix.
+ *
+ * @param penalty for each line what a machine that is not delivered counts, scaled
+ */
+public record MixRounding(Market market, Pricer pricer, long[] penalty) {
 
     /** The whole part of the master's mix from those who deliver in it, and what is more than half of a machine. */
     public Tally of(RestrictedMaster.Mix mix) {

@@ -7,37 +7,19 @@ import sledwright.generator.time.Deadline;
 import sledwright.planner.order.fill.Tally.Step;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Columns;
-import sledwright.planner.order.market.Market;
 
 /**
  * Brings down the price of an order of very many lines: machines of the line that seems to have most to gain are searched for again, and
  * what is found is offered to all others.
+ *
+ * @param known what suits which line
+ * @param least what a machine of each line takes at least, as far as is known
  */
-final class Renewal {
-
-    private final Market market;
-    private final Filler filler;
-    private final Columns columns;
-    private final KnownMachines known;
-    private final Tally tally;
-    private final long[] least;
-
-    /**
-     * @param known what suits which line
-     * @param least what a machine of each line takes at least, as far as is known
-     */
-    Renewal(Filler filler, Columns columns, KnownMachines known, Tally tally, long[] least) {
-        this.filler = filler;
-        this.columns = columns;
-        this.known = known;
-        this.tally = tally;
-        this.least = least;
-        market = tally.market();
-    }
+record Renewal(Filler filler, Columns columns, KnownMachines known, Tally tally, long[] least) {
 
     /** Until every line was searched for, or the deadline comes. */
     void run(Deadline deadline) {
-        boolean[] searched = new boolean[market.lines().size()];
+        boolean[] searched = new boolean[tally.market().lines().size()];
         for (int line = mostToGain(searched); line >= 0 && !deadline.isOver(); line = mostToGain(searched)) {
             int asked = line;
             searched[line] = true;
@@ -73,7 +55,7 @@ final class Renewal {
     }
 
     private void offer(Column found, Deadline deadline) {
-        for (int line = 0; line < market.lines().size() && !deadline.isOver(); line++) {
+        for (int line = 0; line < tally.market().lines().size() && !deadline.isOver(); line++) {
             Set<Column> had = tally.columnsOf(line);
             if (line != found.line() && !had.isEmpty()) {
                 long dearest = 0;

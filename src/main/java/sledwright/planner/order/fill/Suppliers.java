@@ -11,13 +11,7 @@ import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.ScaledMoney;
 
 /** Who delivers: closes one supplier after the other where that saves its charge, or where there are too many. */
-public final class Suppliers {
-
-    private final Market market;
-
-    public Suppliers(Market market) {
-        this.market = market;
-    }
+public record Suppliers(Market market) {
 
     /** Those that deliver something. */
     public Set<Integer> used(Tally tally) {

@@ -130,7 +130,6 @@ public final class Tally {
         return difference;
     }
 
-    /** Makes a change. */
     boolean change(List<Step> steps) {
         Undo undo = new Undo();
         long difference = apply(steps, undo);

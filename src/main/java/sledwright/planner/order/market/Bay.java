@@ -20,8 +20,6 @@ import sledwright.domain.Supply;
  */
 public record Bay(int id, Enclosure enclosure, Supply supply, int pool, Limits site, long capacity) {
 
-    public static final long MICRO = 1_000_000;
-
     /** Microwatts of a kilowatt. */
     public static final double MICRO_OF_KILO = 1e9;
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import sledwright.domain.Build;
+import sledwright.generator.draw.Watts;
 import sledwright.metrics.PowerDraw;
 
 /** A way to build one machine of a line, or, where the line is uniform, several at once. */
@@ -32,7 +33,7 @@ public final class Column {
         builds.forEach(build -> build.partCounts().forEach((sku, number) -> counts.merge(index.get(sku), number, Integer::sum)));
         parts = counts.keySet().stream().mapToInt(Integer::intValue).toArray();
         units = counts.values().stream().mapToInt(Integer::intValue).toArray();
-        microwatts = builds.stream().mapToLong(build -> Math.round(PowerDraw.loadW(build) * Bay.MICRO)).toArray();
+        microwatts = builds.stream().mapToLong(build -> Watts.micro(PowerDraw.loadW(build))).toArray();
     }
 
     public int line() {
@@ -62,7 +63,6 @@ public final class Column {
         return parts;
     }
 
-    /** Units of each of its parts. */
     public int[] units() {
         return units;
     }

@@ -1,6 +1,7 @@
 package sledwright.planner.order.market;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -37,20 +38,20 @@ public final class LineGroup {
 
     /** Figures by which lines differ, each on a scale on which equal steps weigh about the same. */
     private static final List<Axis> AXES = List.of(
-            Axis.of(request -> request.require().cores(), 4),
-            Axis.of(request -> request.require().memoryGb(), 16),
-            Axis.of(request -> request.require().bandwidthGbs(), 80),
-            Axis.of(request -> request.require().throughput(), 80),
-            Axis.of(request -> request.require().work().least(), 80),
-            Axis.of(request -> request.require().spareSlots(), 8),
-            Axis.of(request -> request.require().baseGhz(), 2),
-            Axis.of(request -> request.require().allCoreGhz(), 2),
-            Axis.of(request -> request.require().gbPerCore(), 4),
-            Axis.of(request -> request.require().gbsPerCore(), 4),
-            Axis.of(request -> request.limit().powerW().orElse(MANY_WATTS), 100),
-            Axis.of(request -> request.limit().mostDays().orElse((int) MANY_DAYS), 15),
-            Axis.of(request -> request.limit().inletC().orElse(MILD), MILD),
-            Axis.of(request -> request.limit().altitudeM(), 2_000));
+            new Axis(request -> request.require().cores(), 4),
+            new Axis(request -> request.require().memoryGb(), 16),
+            new Axis(request -> request.require().bandwidthGbs(), 80),
+            new Axis(request -> request.require().throughput(), 80),
+            new Axis(request -> request.require().work().least(), 80),
+            new Axis(request -> request.require().spareSlots(), 8),
+            new Axis(request -> request.require().baseGhz(), 2),
+            new Axis(request -> request.require().allCoreGhz(), 2),
+            new Axis(request -> request.require().gbPerCore(), 4),
+            new Axis(request -> request.require().gbsPerCore(), 4),
+            new Axis(request -> request.limit().powerW().orElse(MANY_WATTS), 100),
+            new Axis(request -> request.limit().mostDays().orElse((int) MANY_DAYS), 15),
+            new Axis(request -> request.limit().inletC().orElse(MILD), MILD),
+            new Axis(request -> request.limit().altitudeM(), 2_000));
 
     private final Market market;
     private final List<Integer> lines;
@@ -59,10 +60,6 @@ public final class LineGroup {
 
     /** @param soft figures well below it count as equal */
     private record Axis(ToDoubleFunction<Request> figure, double soft) {
-
-        static Axis of(ToDoubleFunction<Request> figure, double soft) {
-            return new Axis(figure, soft);
-        }
 
         double at(Request request) {
             return Math.log(figure.applyAsDouble(request) + soft);
@@ -87,11 +84,7 @@ public final class LineGroup {
     }
 
     private static double of(double[] values, DoubleBinaryOperator choice) {
-        double chosen = values[0];
-        for (double value : values) {
-            chosen = choice.applyAsDouble(chosen, value);
-        }
-        return chosen;
+        return Arrays.stream(values).reduce(choice).orElseThrow();
     }
 
     /** All that makes lines unlike beside figures, and their priority. */

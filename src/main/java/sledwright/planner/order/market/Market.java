@@ -26,6 +26,7 @@ import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.generator.draw.Watts;
 import sledwright.rules.card.PartsNeeded;
 import sledwright.rules.choice.ForbiddenPart;
 import sledwright.rules.enclosure.EnclosurePower;
@@ -201,7 +202,7 @@ public final class Market {
                             .findFirst().orElseThrow();
                     double capacityW = EnclosurePower.capacityW(enclosure, supply, site);
                     for (int pool = 0; pool < pools.size() && capacityW > 0; pool++) {
-                        long capacity = Math.round(Math.min(capacityW, 1e9) * Bay.MICRO);
+                        long capacity = Watts.micro(Math.min(capacityW, 1e9));
                         if (available(index.get(enclosure.sku()), pool) < 1 || available(index.get(supply.sku()), pool) < supply.count()) {
                             continue;
                         }
@@ -254,7 +255,6 @@ public final class Market {
         return Math.min(bay.bays(), line(line).machines());
     }
 
-    /** The lots of a part. */
     public List<OfferedLot> sources(int part) {
         return byPart.get(part);
     }
@@ -279,7 +279,6 @@ public final class Market {
         return useful.getOrDefault(sku(part), 0) / Math.max(1, machines);
     }
 
-    /** Whether a part is a memory module. */
     public boolean isModule(int part) {
         return catalog.module(sku(part)).isPresent();
     }

@@ -22,7 +22,7 @@ import sledwright.planner.order.market.Range;
 import sledwright.planner.order.market.ScaledMoney;
 
 /** Where a mix is in fractions that no order can be, and the two ways out of it. */
-public final class Branching {
+public record Branching(Market market) {
 
     private static final double WHOLE = 1e-5;
 
@@ -40,12 +40,6 @@ public final class Branching {
 
     /** What a trait of machines is about. */
     private enum About { PLACE, FRAME, MEMORY }
-
-    private final Market market;
-
-    public Branching(Market market) {
-        this.market = market;
-    }
 
     /**
      * A number that no order has and the mix does: it is at least so much more, or so much less.

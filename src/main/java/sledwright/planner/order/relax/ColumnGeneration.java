@@ -136,7 +136,8 @@ public final class ColumnGeneration {
     /** Runs until nothing is left, until the bound is as high as matters, or the deadline comes, telling of each round. */
     public void run(long enough, Deadline deadline, Consumer<Long> better) {
         while ((!finished || tightens()) && bound < enough && !deadline.isOver()) {
-            round(deadline);
+            master(deadline);
+            search(deadline);
             better.accept(bound);
         }
     }
@@ -170,11 +171,6 @@ public final class ColumnGeneration {
     public long estimate(Deadline deadline) {
         master(deadline);
         return mix == null ? bound : ScaledMoney.of(mix.cost());
-    }
-
-    private void round(Deadline deadline) {
-        master(deadline);
-        search(deadline);
     }
 
     private void master(Deadline deadline) {

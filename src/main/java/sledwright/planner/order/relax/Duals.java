@@ -1,5 +1,6 @@
 package sledwright.planner.order.relax;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -31,9 +32,7 @@ public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long>
     /** Part of the way from these to others. */
     Duals towards(Duals other, double share) {
         long[][] mixed = new long[part.length][];
-        for (int pool = 0; pool < part.length; pool++) {
-            mixed[pool] = mix(part[pool], other.part[pool], share);
-        }
+        Arrays.setAll(mixed, pool -> mix(part[pool], other.part[pool], share));
         return new Duals(mixed, mix(bay, other.bay, share), mix(kilowatt, other.kilowatt, share), mix(trait, other.trait, share),
                 mix(missing, other.missing, share), mix(cut, other.cut, share));
     }
@@ -48,9 +47,7 @@ public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long>
 
     private static long[] mix(long[] one, long[] other, double share) {
         long[] mixed = new long[one.length];
-        for (int i = 0; i < mixed.length; i++) {
-            mixed[i] = mix(one[i], other[i], share);
-        }
+        Arrays.setAll(mixed, i -> mix(one[i], other[i], share));
         return mixed;
     }
 

@@ -36,6 +36,7 @@ import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.generator.draw.Watts;
 import sledwright.generator.time.Deadline;
 import sledwright.metrics.Figures;
 import sledwright.metrics.OrderPrice;
@@ -328,7 +329,7 @@ public final class Pricer {
 
     /** What a machine may load where it stands: no sled more than an enclosure of its kind has for all. */
     private static double mostW(Variants.Variant variant) {
-        return variant.bay() == null ? Double.POSITIVE_INFINITY : variant.bay().capacity() / (double) Bay.MICRO;
+        return variant.bay() == null ? Double.POSITIVE_INFINITY : Watts.of(variant.bay().capacity());
     }
 
     private static Limits limits(Limits limit, double mostW) {
