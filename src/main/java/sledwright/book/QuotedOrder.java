@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
@@ -111,7 +112,7 @@ final class QuotedOrder {
         OrderOutcome outcome = new OrderOutcome(asked, shop, whole ? OrderStatus.BEST_FOUND : OrderStatus.SHORT,
                 new OrderOutcome.Proof(price.total(), Double.NaN, OrderOutcome.End.KEPT, Doubts.NONE),
                 new OrderOutcome.Filled(price, lines, enclosures, picks, suppliers), List.of(), OrderOutcome.Shortages.NONE);
-        return new OrderAnswer(OrderView.of(outcome, Map.of(), job.discount()), job, outcome);
+        return new OrderAnswer(OrderView.of(outcome, Map.of(), job.discount()), job, outcome, Optional.empty());
     }
 
     private OrderOutcome.Price price(List<LineFill> lines, List<Pick> picks, int suppliers) {

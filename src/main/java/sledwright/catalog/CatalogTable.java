@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import sledwright.domain.Labelled;
 import sledwright.input.CsvReader;
 import sledwright.input.CsvReader.Columns;
 import sledwright.input.CsvTable;
@@ -14,57 +15,46 @@ import sledwright.input.Faults;
 import sledwright.input.Source;
 
 /** The tables of a catalogue that are CSV: their columns, and what identifies a row. */
-public enum CatalogTable {
-    OFFERS("offers", "offers.csv", OfferTable.COLUMNS, OfferTable.ORDER, List.of("sku", "lot", "min_quantity"),
+public enum CatalogTable implements Labelled {
+    OFFERS(OfferTable.COLUMNS, List.of("sku", "lot", "min_quantity"),
             Set.of("sku", "lot", "supplier", "condition", "valid_until"), Map.of("min_quantity", "1", "lead_days", "0")),
-    MEMORY("memory", "memory.csv", PartTables.MODULE_COLUMNS, PartTables.MODULE_ORDER, List.of("sku"),
+    MEMORY(PartTables.MODULE_COLUMNS, List.of("sku"),
             Set.of("sku", "description", "generation", "type"), Map.of()),
-    PROCESSORS("processors", "processors.csv", PartTables.PROCESSOR_COLUMNS, PartTables.PROCESSOR_ORDER, List.of("sku"),
+    PROCESSORS(PartTables.PROCESSOR_COLUMNS, List.of("sku"),
             Set.of("sku", "description", "socket", "generation"), Map.of()),
-    DRIVES("drives", "drives.csv", EquipmentTables.DRIVE_COLUMNS, EquipmentTables.DRIVE_ORDER, List.of("sku"),
+    DRIVES(EquipmentTables.DRIVE_COLUMNS, List.of("sku"),
             Set.of("sku", "description", "kind", "interface", "form_factor"), Map.of()),
-    CARDS("cards", "cards.csv", EquipmentTables.CARD_COLUMNS, EquipmentTables.CARD_ORDER, List.of("sku"),
+    CARDS(EquipmentTables.CARD_COLUMNS, List.of("sku"),
             Set.of("sku", "description", "kind", "height", "drive_interfaces", "raid_levels"), Map.of()),
-    EXTRAS("extras", "extras.csv", EquipmentTables.EXTRA_COLUMNS, EquipmentTables.EXTRA_ORDER, List.of("sku"),
+    EXTRAS(EquipmentTables.EXTRA_COLUMNS, List.of("sku"),
             Set.of("sku", "description"), Map.of("power_w", "0"));
 
     /** What a shop may do without. */
     private static final Set<CatalogTable> OPTIONAL = EnumSet.of(DRIVES, CARDS, EXTRAS);
 
-    private final String label;
-    private final String file;
     private final Columns columns;
-    private final List<String> order;
     private final List<String> key;
     private final Set<String> texts;
     private final Map<String, String> whenEmpty;
 
-    CatalogTable(String label, String file, Columns columns, List<String> order, List<String> key, Set<String> texts,
-                 Map<String, String> whenEmpty) {
-        this.label = label;
-        this.file = file;
+    CatalogTable(Columns columns, List<String> key, Set<String> texts, Map<String, String> whenEmpty) {
         this.columns = columns;
-        this.order = order;
         this.key = key;
         this.texts = texts;
         this.whenEmpty = whenEmpty;
     }
 
     public static Optional<CatalogTable> named(String label) {
-        return Arrays.stream(values()).filter(table -> table.label.equals(label)).findFirst();
+        return Arrays.stream(values()).filter(table -> table.label().equals(label)).findFirst();
     }
 
     public static List<String> labels() {
         return Arrays.stream(values()).map(CatalogTable::label).toList();
     }
 
-    public String label() {
-        return label;
-    }
-
     /** Its file in a catalogue's folder. */
     public String file() {
-        return file;
+        return label() + ".csv";
     }
 
     public Columns columns() {
@@ -73,7 +63,7 @@ public enum CatalogTable {
 
     /** The columns in the order in which people expect them. */
     public List<String> order() {
-        return order;
+        return columns.order();
     }
 
     /** The columns that identify a row. */
@@ -103,6 +93,6 @@ public enum CatalogTable {
 
     /** The table as its file has it. */
     public CsvTable read(Path folder, Faults faults) {
-        return CsvReader.read(Source.of(folder.resolve(file)), columns, faults);
+        return CsvReader.read(Source.of(folder.resolve(file())), columns, faults);
     }
 }

@@ -28,20 +28,12 @@ import sledwright.input.Vocabulary;
 /** Reads {@code drives.csv}, {@code cards.csv} and {@code extras.csv}. */
 final class EquipmentTables {
 
-    static final Columns DRIVE_COLUMNS = new Columns(List.of("sku", "kind", "interface", "form_factor", "capacity_gb", "power_w"),
-            List.of("description", "read_mbs", "write_mbs", "endurance_dwpd"));
-    static final Columns CARD_COLUMNS = new Columns(List.of("sku", "kind", "pcie_generation", "lanes", "height", "length_mm", "power_w"),
+    static final Columns DRIVE_COLUMNS = new Columns(List.of("sku", "description", "kind", "interface", "form_factor", "capacity_gb",
+            "power_w", "read_mbs", "write_mbs", "endurance_dwpd"), List.of("description", "read_mbs", "write_mbs", "endurance_dwpd"));
+    static final Columns CARD_COLUMNS = new Columns(List.of("sku", "description", "kind", "pcie_generation", "lanes", "height",
+            "length_mm", "power_w", "ports", "port_gbit", "drive_interfaces", "drive_ports", "raid_levels"),
             List.of("description", "ports", "port_gbit", "drive_interfaces", "drive_ports", "raid_levels"));
-    static final Columns EXTRA_COLUMNS = new Columns(List.of("sku"), List.of("description", "power_w"));
-
-    static final List<String> DRIVE_ORDER = List.of("sku", "description", "kind", "interface", "form_factor", "capacity_gb",
-            "power_w", "read_mbs",
-            "write_mbs", "endurance_dwpd");
-    static final List<String> CARD_ORDER = List.of("sku", "description", "kind", "pcie_generation", "lanes", "height", "length_mm",
-            "power_w", "ports",
-            "port_gbit", "drive_interfaces", "drive_ports", "raid_levels");
-    static final List<String> EXTRA_ORDER = List.of("sku", "description", "power_w");
-
+    static final Columns EXTRA_COLUMNS = new Columns(List.of("sku", "description", "power_w"), List.of("description", "power_w"));
     static final Vocabulary<DriveInterface> LINKS = Vocabulary.of(List.of(DriveInterface.values()), DriveInterface::label);
     static final Vocabulary<FormFactor> FORM_FACTORS = Vocabulary.of(List.of(FormFactor.values()), FormFactor::label);
     static final Vocabulary<CardHeight> HEIGHTS = Vocabulary.of(List.of(CardHeight.values()), CardHeight::label);

@@ -64,7 +64,7 @@ final class ExpansionReader {
         List<BayGroup> groups = new ArrayList<>();
         Map<String, Place> seen = new HashMap<>();
         for (Section row : storage.sections("bays")) {
-            String name = name(row, seen, "group of bays");
+            String name = row.uniqueName("group of bays", seen);
             int count = row.whole("count", CatalogBounds.DRIVE_BAYS);
             Set<FormFactor> sizes = words(row, "form_factors", FormFactor.class, EquipmentTables.FORM_FACTORS, true);
             Set<DriveInterface> links = words(row, "interfaces", DriveInterface.class, EquipmentTables.LINKS, true);
@@ -91,7 +91,7 @@ final class ExpansionReader {
         List<CardSlot> slots = new ArrayList<>();
         Map<String, Place> seen = new HashMap<>();
         for (Section row : top.sections("slots")) {
-            String name = name(row, seen, "slot");
+            String name = row.uniqueName("slot", seen);
             if (name.equals(Fitout.ONBOARD)) {
                 faults.add(row.place("name"), "a slot cannot be called %s: the word stands for what the board drives by itself"
                         .formatted(name));
@@ -131,15 +131,6 @@ final class ExpansionReader {
                     : new Need(Need.Cause.PROCESSORS, processors.orElse(1), parts));
         }
         return needs;
-    }
-
-    private String name(Section row, Map<String, Place> seen, String what) {
-        String name = row.sku("name");
-        Place earlier = name.isEmpty() ? null : seen.putIfAbsent(name, row.place());
-        if (earlier != null) {
-            faults.add(row.place("name"), "%s \"%s\" stands twice, first at line %s".formatted(what, name, earlier.line()));
-        }
-        return name;
     }
 
     private OptionalInt socket(Section row) {

@@ -15,13 +15,8 @@ import sledwright.input.Vocabulary;
 /** Reads {@code offers.csv}. */
 final class OfferTable {
 
-    static final Columns COLUMNS = new Columns(
-            List.of("sku", "lot", "supplier", "condition", "unit_price", "available"),
-            List.of("min_quantity", "lead_days", "unit_cost", "valid_until"));
-
-    static final List<String> ORDER = List.of("sku", "lot", "supplier", "condition", "unit_price", "min_quantity", "available", "lead_days",
-            "unit_cost", "valid_until");
-
+    static final Columns COLUMNS = new Columns(List.of("sku", "lot", "supplier", "condition", "unit_price", "min_quantity", "available",
+            "lead_days", "unit_cost", "valid_until"), List.of("min_quantity", "lead_days", "unit_cost", "valid_until"));
     private static final Vocabulary<Condition> CONDITIONS = Vocabulary.ofAnyCase(List.of(Condition.values()), Condition::label);
 
     private OfferTable() {

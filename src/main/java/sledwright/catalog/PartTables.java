@@ -14,18 +14,11 @@ import sledwright.input.Vocabulary;
 /** Reads {@code processors.csv} and {@code memory.csv}. */
 final class PartTables {
 
-    static final Columns PROCESSOR_COLUMNS = new Columns(
-            List.of("sku", "socket", "generation", "cores", "threads", "base_ghz", "all_core_ghz", "tdp_w", "memory_mts", "sockets_max"),
+    static final Columns PROCESSOR_COLUMNS = new Columns(List.of("sku", "description", "socket", "generation", "cores", "threads",
+            "base_ghz", "all_core_ghz", "tdp_w", "memory_mts", "max_memory_gb", "sockets_max", "throughput"),
             List.of("description", "max_memory_gb", "throughput"));
-    static final Columns MODULE_COLUMNS = new Columns(
-            List.of("sku", "generation", "type", "capacity_gb", "ranks", "device_width", "speed_mts", "voltage", "power_w"),
-            List.of("description", "logical_ranks"));
-
-    static final List<String> PROCESSOR_ORDER = List.of("sku", "description", "socket", "generation", "cores", "threads", "base_ghz",
-            "all_core_ghz", "tdp_w", "memory_mts", "max_memory_gb", "sockets_max", "throughput");
-    static final List<String> MODULE_ORDER = List.of("sku", "description", "generation", "type", "capacity_gb", "ranks", "logical_ranks",
-            "device_width", "speed_mts", "voltage", "power_w");
-
+    static final Columns MODULE_COLUMNS = new Columns(List.of("sku", "description", "generation", "type", "capacity_gb", "ranks",
+            "logical_ranks", "device_width", "speed_mts", "voltage", "power_w"), List.of("description", "logical_ranks"));
     static final Vocabulary<ModuleType> TYPES = Vocabulary.ofAnyCase(List.of(ModuleType.values()), ModuleType::label);
     private static final Vocabulary<Integer> WIDTHS = Vocabulary.of(List.of(4, 8, 16), String::valueOf);
 

@@ -40,7 +40,8 @@ final class Ordering {
         Ordering ordering = new Ordering(job.catalog(), search, deadline);
         OrderOutcome outcome = new OrderPlanner(job.catalog(), terms.seed()).plan(job.order(), deadline,
                 progress -> terms.listener().accept(ordering.told(progress)));
-        return new OrderAnswer(OrderView.of(outcome, ordering.why(outcome), job.discount()), job, outcome);
+        return new OrderAnswer(OrderView.of(outcome, ordering.why(outcome), job.discount()), job, outcome,
+                Optional.empty());
     }
 
     private Progress told(OrderProgress now) {

@@ -43,7 +43,7 @@ final class Quoting {
             case REQUIREMENTS -> answer.with(explainer.steps(findings, false));
             case REQUIREMENTS_AND_PRICES -> answer.with(explainer.steps(findings, true));
         };
-        return new Reply.Answered<>(new QuoteAnswer(view, job, outcome));
+        return new Reply.Answered<>(new QuoteAnswer(view, job, outcome, Optional.empty()));
     }
 
     /** What one step of work costs, where machines are to do something, one was found and there is time for it. */

@@ -25,19 +25,19 @@ public final class CsvReader {
     /**
      * The columns of a table.
      *
-     * @param needed   columns that the file must have
-     * @param optional columns that it may have
+     * @param order    all, in the order in which people expect them; a file may have another
+     * @param optional those that a file may be without
      */
-    public record Columns(List<String> needed, List<String> optional) {
+    public record Columns(List<String> order, List<String> optional) {
 
         public Columns {
-            needed = List.copyOf(needed);
+            order = List.copyOf(order);
             optional = List.copyOf(optional);
         }
 
-        /** Both, the needed ones first. */
-        public List<String> all() {
-            return Stream.concat(needed.stream(), optional.stream()).toList();
+        /** Those that a file must have. */
+        public List<String> needed() {
+            return order.stream().filter(name -> !optional.contains(name)).toList();
         }
     }
 
@@ -80,7 +80,7 @@ public final class CsvReader {
 
     private char separator(String text) {
         String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
-        Set<String> names = Set.copyOf(known.all());
+        Set<String> names = Set.copyOf(known.order());
         Comparator<Character> byKnown = Comparator.comparingLong(separator -> cells(header, separator).filter(names::contains).count());
         return Stream.of(',', ';', '\t').max(byKnown.thenComparingLong(separator -> cells(header, separator).count())).orElse(',');
     }
@@ -121,7 +121,7 @@ public final class CsvReader {
         while (cells.get(width - 1).isEmpty()) {
             width--;
         }
-        List<String> names = known.all();
+        List<String> names = known.order();
         Nearest nearest = new Nearest(names);
         for (int i = 0; i < width; i++) {
             String name = cells.get(i);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sledwright.input.Asking.Shape;
@@ -92,6 +93,21 @@ public final class Section implements Fields {
     public Optional<Section> sectionIfAny(String name) {
         asked(name, Shape.SECTION);
         return value(name).filter(Group.class::isInstance).flatMap(value -> section(full(name), value));
+    }
+
+    /**
+     * The name of a row, which no other row of its list may have.
+     *
+     * @param what it is the name of
+     * @param seen names of earlier rows, and where they stand
+     */
+    public String uniqueName(String what, Map<String, Place> seen) {
+        String name = sku("name");
+        Place earlier = name.isEmpty() ? null : seen.putIfAbsent(name, place());
+        if (earlier != null) {
+            faults().add(place("name"), "%s \"%s\" stands twice, first at line %s".formatted(what, Field.shown(name), earlier.line()));
+        }
+        return name;
     }
 
     /** The keys that stand here, known or not, in the order of the file. */

@@ -61,7 +61,7 @@ record EquipmentDraft(List<VolumeWish> volumes, List<CardFields> cards, List<Ent
         List<VolumeWish> wishes = new ArrayList<>();
         Map<String, Place> seen = new HashMap<>();
         for (Section row : require.sections("storage")) {
-            String name = row.sku("name");
+            String name = row.uniqueName("volume", seen);
             double usableGb = row.number("usable_gb", RequestBounds.MEMORY_GB);
             Optional<RaidLevel> level = row.word("level", LEVELS);
             Optional<DriveKind> kind = row.wordIfAny("kind", KINDS).flatMap(given -> given);
@@ -71,10 +71,6 @@ record EquipmentDraft(List<VolumeWish> volumes, List<CardFields> cards, List<Ent
                 row.field("hot_spares").ifPresent(field -> field.fault("must be 0 at level 0: nothing can be rebuilt on a spare", faults));
             }
             row.finish();
-            Place earlier = name.isEmpty() ? null : seen.putIfAbsent(name, row.place());
-            if (earlier != null) {
-                faults.add(row.place("name"), "volume \"%s\" stands twice, first at line %s".formatted(Field.shown(name), earlier.line()));
-            }
             level.ifPresent(found -> wishes.add(new VolumeWish(name, usableGb, found, kind, link, spares)));
         }
         return wishes;

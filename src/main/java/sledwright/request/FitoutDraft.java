@@ -12,7 +12,6 @@ import sledwright.domain.Drive;
 import sledwright.domain.Fitout;
 import sledwright.domain.RaidLevel;
 import sledwright.domain.Volume;
-import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Place;
 import sledwright.input.Section;
@@ -43,15 +42,10 @@ record FitoutDraft(List<VolumeFields> volumes, Optional<Field> driver, List<Entr
     }
 
     private static List<VolumeFields> volumes(Section top) {
-        Faults faults = top.faults();
         List<VolumeFields> found = new ArrayList<>();
         Map<String, Place> seen = new HashMap<>();
         for (Section row : top.sections("volumes")) {
-            String name = row.sku("name");
-            Place earlier = name.isEmpty() ? null : seen.putIfAbsent(name, row.place());
-            if (earlier != null) {
-                faults.add(row.place("name"), "volume \"%s\" stands twice, first at line %s".formatted(Field.shown(name), earlier.line()));
-            }
+            String name = row.uniqueName("volume", seen);
             Optional<RaidLevel> level = row.word("level", EquipmentDraft.LEVELS);
             String group = row.text("group");
             List<Field> drives = row.list("drives");

@@ -47,7 +47,6 @@ final class Resolver {
         this.faults = faults;
     }
 
-    /** What the shop holds itself to. */
     /** What machines may cost with the shop's tax; a shop that names none charges none. */
     TaxedPrice taxed(long most, OptionalLong beside) {
         return new TaxedPrice(most, catalog.stationery().tax().percent().orElse(BigDecimal.ZERO), catalog.stationery().tax().name(),
@@ -58,6 +57,7 @@ final class Resolver {
         return catalog.today();
     }
 
+    /** What the shop holds itself to. */
     House house() {
         return catalog.house();
     }

@@ -27,8 +27,8 @@ import sledwright.input.Vocabulary;
 /** What suppliers would sell to the shop: the rows of {@code supply.csv}, or the same listed in a request. */
 public final class SupplyTable {
 
-    static final Columns COLUMNS = new Columns(List.of("sku", "supplier", "unit_cost", "available"),
-            List.of("min_quantity", "lead_days", "condition"));
+    static final Columns COLUMNS = new Columns(List.of("sku", "supplier", "unit_cost", "available",
+            "min_quantity", "lead_days", "condition"), List.of("min_quantity", "lead_days", "condition"));
 
     private static final Vocabulary<Condition> CONDITIONS = Vocabulary.ofAnyCase(List.of(Condition.values()), Condition::label);
 

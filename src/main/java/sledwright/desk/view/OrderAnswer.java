@@ -15,10 +15,6 @@ import sledwright.request.Job;
  */
 public record OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome, Optional<KeptAs> number) implements OfferAnswer {
 
-    public OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome) {
-        this(view, job, outcome, Optional.empty());
-    }
-
     @Override
     public int machines() {
         return view.topic().machines();

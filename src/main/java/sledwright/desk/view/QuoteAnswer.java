@@ -15,10 +15,6 @@ import sledwright.request.Job;
  */
 public record QuoteAnswer(QuoteView view, Job.Quote job, Outcome outcome, Optional<KeptAs> number) implements OfferAnswer {
 
-    public QuoteAnswer(QuoteView view, Job.Quote job, Outcome outcome) {
-        this(view, job, outcome, Optional.empty());
-    }
-
     @Override
     public int machines() {
         return view.topic().machines();

@@ -158,12 +158,10 @@ public final class AnswerPiece {
         List<Fact> facts = new ArrayList<>();
         alternative.mark().ifPresent(mark -> facts.add(new Fact("Chosen for", QuoteText.words(mark))));
         Payment pays = alternative.sale().pays();
-        if (pays != null && pays.isChanged()) {
+        if (pays.isChanged()) {
             facts.add(new Fact("Customer pays", words.money(pays.net())));
         }
-        if (pays != null) {
-            pays.tax().ifPresent(tax -> facts.add(new Fact("With " + tax.name(), words.money(pays.gross()))));
-        }
+        pays.tax().ifPresent(tax -> facts.add(new Fact("With " + tax.name(), words.money(pays.gross()))));
         alternative.weighed().energy().ifPresent(energy -> facts.add(new Fact("Energy", words.money(energy))));
         facts.addAll(BuildFacts.of(alternative.build(), words));
         return facts;

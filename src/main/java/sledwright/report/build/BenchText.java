@@ -73,43 +73,21 @@ public final class BenchText {
         BenchStep first = like.get(0);
         List<String> named = like.stream().map(step -> step.from().or(step::to).orElseThrow()).toList();
         String places = list(named);
-        String slots = (like.size() == 1 ? "slot " : "slots ") + String.join(", ", named);
-        String bays = (like.size() == 1 ? "bay " : "bays ") + String.join(", ", named);
         String what = (like.size() == 1 ? "" : like.size() + " x ") + first.sku();
         String processors = (like.size() == 1 ? "processor " : like.size() + " processors ") + first.sku();
         String heatSinks = (like.size() == 1 ? "heat sink " : like.size() + " heat sinks ") + first.sku();
         String them = like.size() == 1 ? "it" : "them";
         return switch (first.part()) {
-            case MODULE -> switch (first.action()) {
-                case TAKE_OUT -> "Take %s out of %s.".formatted(what, slots);
-                case LAY_ASIDE -> "Lay %s from %s aside.".formatted(what, slots);
-                case MOVE -> "Move %s from slot %s to slot %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
-                case PUT_IN -> "Put %s into %s.".formatted(what, slots);
-            };
-            case PROCESSOR -> switch (first.action()) {
-                case TAKE_OUT -> "Take %s out of %s.".formatted(processors, places);
-                case LAY_ASIDE -> "Lay %s from %s aside.".formatted(processors, places);
-                case MOVE -> "Move %s from %s to %s.".formatted(processors, first.from().orElseThrow(), first.to().orElseThrow());
-                case PUT_IN -> "Put %s into %s.".formatted(processors, places);
-            };
+            case MODULE -> inPlaces(what, "slot", like, String.join(", ", named));
+            case PROCESSOR -> inPlaces(processors, "", like, places);
             case HEAT_SINK -> switch (first.action()) {
                 case TAKE_OUT -> "Take %s off %s.".formatted(heatSinks, places);
                 case LAY_ASIDE -> "Take %s off %s and lay %s aside.".formatted(heatSinks, places, them);
                 case MOVE -> "Move %s from %s to %s.".formatted(heatSinks, first.from().orElseThrow(), first.to().orElseThrow());
                 case PUT_IN -> "Put %s on %s.".formatted(heatSinks, places);
             };
-            case DRIVE -> switch (first.action()) {
-                case TAKE_OUT -> "Take %s out of %s.".formatted(what, bays);
-                case LAY_ASIDE -> "Lay %s from %s aside.".formatted(what, bays);
-                case MOVE -> "Move %s from bay %s to bay %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
-                case PUT_IN -> "Put %s into %s.".formatted(what, bays);
-            };
-            case CARD -> switch (first.action()) {
-                case TAKE_OUT -> "Take card %s out of %s.".formatted(what, slots);
-                case LAY_ASIDE -> "Lay card %s from %s aside.".formatted(what, slots);
-                case MOVE -> "Move card %s from slot %s to slot %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
-                case PUT_IN -> "Put card %s into %s.".formatted(what, slots);
-            };
+            case DRIVE -> inPlaces(what, "bay", like, String.join(", ", named));
+            case CARD -> inPlaces("card " + what, "slot", like, String.join(", ", named));
             case CABLE -> first.action() == Action.MOVE
                     ? "Move the cables of %s from %s to %s.".formatted(what, driver(first.from()), driver(first.to()))
                     : "Connect %s to %s.".formatted(what, driver(first.to()));
@@ -120,6 +98,19 @@ public final class BenchText {
                 case MOVE -> "Move %s from %s to %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
                 case PUT_IN -> "Put in %s (%s).".formatted(what, places);
             };
+        };
+    }
+
+    /** @param place what a place is called; empty where that is in its name */
+    private static String inPlaces(String what, String place, List<BenchStep> like, String named) {
+        BenchStep first = like.get(0);
+        String one = place.isEmpty() ? "" : place + " ";
+        String all = (place.isEmpty() || like.size() == 1 ? one : place + "s ") + named;
+        return switch (first.action()) {
+            case TAKE_OUT -> "Take %s out of %s.".formatted(what, all);
+            case LAY_ASIDE -> "Lay %s from %s aside.".formatted(what, all);
+            case MOVE -> "Move %s from %s%s to %s%s.".formatted(what, one, first.from().orElseThrow(), one, first.to().orElseThrow());
+            case PUT_IN -> "Put %s into %s.".formatted(what, all);
         };
     }
 }

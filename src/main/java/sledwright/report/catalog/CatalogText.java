@@ -20,7 +20,7 @@ public final class CatalogText {
         page.text(Ink.HEAD, view.name());
         page.text(Ink.GOOD, "no faults; prices of %s in %s".formatted(view.pricedOn(), view.currency()));
         TextTable table = new TextTable().column("", Fit.LEFT).column("", Fit.RIGHT);
-        view.counts().forEach((what, count) -> table.row(what, String.valueOf(count)));
+        view.counts().forEach((what, count) -> table.row(what, count));
         page.gap().table(table);
         if (!view.enclosures().isEmpty()) {
             page.heading("Sled enclosures").table(enclosures(view));

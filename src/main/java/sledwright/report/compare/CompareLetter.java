@@ -94,7 +94,7 @@ public final class CompareLetter {
             shown.add(point.build());
             table.row(words.money(point.cost()), said.amount(axis, point.figure()),
                     point.extra().map(extra -> words.money(extra.cost())).orElse(""),
-                    point.extra().map(extra -> said.amount(axis, extra.figure())).orElse(""), String.valueOf(point.build()),
+                    point.extra().map(extra -> said.amount(axis, extra.figure())).orElse(""), point.build(),
                     String.join(", ", said.marks(point)));
         }
         letter.table(table);
@@ -109,7 +109,7 @@ public final class CompareLetter {
                 .column(words.say("compare.what"), Fit.FLEXIBLE).column(words.say("sides.lead"), Fit.RIGHT);
         for (int number : shown) {
             BuildView build = view.build(number);
-            table.row(String.valueOf(number), build.price().map(words::money).orElse(""), words.say("order.what", build.bare().name(),
+            table.row(number, build.price().map(words::money).orElse(""), words.say("order.what", build.bare().name(),
                     build.bare().processors(), build.bare().processorSku().orElse(""), SideBySide.memory(build, words)),
                     SideBySide.days(build.leadDays(), words));
         }

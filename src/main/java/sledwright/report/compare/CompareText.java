@@ -155,7 +155,7 @@ public final class CompareText {
         for (PointView point : curve.shortened().points()) {
             shown.add(point.build());
             BuildView build = view.build(point.build());
-            table.row(point.cost().toString(), Numbers.plain(point.figure()), point.perUnit().map(this::cents).orElse(""),
+            table.row(point.cost(), Numbers.plain(point.figure()), point.perUnit().map(this::cents).orElse(""),
                     point.extra().map(extra -> extra.cost().toString()).orElse(""), point.extra()
                     .map(extra -> Numbers.plain(extra.figure()).toString()).orElse(""), point.extra().map(extra -> cents(extra.perUnit()))
                     .orElse(""), marks(point), "#" + point.build(), BuildText.processors(build));
@@ -197,9 +197,9 @@ public final class CompareText {
         letters.forEach((curve, letter) -> {
             PointView from = curve.points().get(0);
             PointView to = curve.points().get(curve.points().size() - 1);
-            table.row(letter.toString(), curve.axes().platform().orElse(""), String.valueOf(curve.points().size()),
-                    String.valueOf(curve.points().stream().filter(point -> point.marks().foremost()).count()), from.cost().toString(),
-                    Numbers.plain(from.figure()), to.cost().toString(), Numbers.plain(to.figure()),
+            table.row(letter, curve.axes().platform().orElse(""), curve.points().size(),
+                    curve.points().stream().filter(point -> point.marks().foremost()).count(), from.cost(),
+                    Numbers.plain(from.figure()), to.cost(), Numbers.plain(to.figure()),
                     curve.points().stream().filter(point -> point.marks().bestPerUnit()).findFirst().flatMap(PointView::perUnit)
                     .map(this::cents)
                     .orElse(""));
@@ -239,7 +239,7 @@ public final class CompareText {
             BuildView build = view.build(number);
             table.row("#" + number, BuildText.money(build), build.bare().platform(), BuildText.processors(build), BuildText.memory(build),
                     Numbers.plain(build.figures().bandwidthGbs()), Numbers.plain(build.figures().loadW()),
-                    String.valueOf(build.leadDays()));
+                    build.leadDays());
         }
         page.table(table);
     }

@@ -57,7 +57,7 @@ public final class DifferenceReport {
                     .column("price", Fit.RIGHT).column("change", Fit.RIGHT).column("in stock", Fit.RIGHT).column("days", Fit.RIGHT)
                     .column("also", Fit.FLEXIBLE);
             view.difference().offers()
-                    .forEach(offer -> offers.row(offer.sku(), offer.lot(), String.valueOf(offer.minQuantity()), offer.move().label(),
+                    .forEach(offer -> offers.row(offer.sku(), offer.lot(), offer.minQuantity(), offer.move().label(),
                     moved(offer, terms -> amount(terms).toPlainString()), offer.pricePercent().map(DifferenceReport::percent).orElse(""),
                     moved(offer, terms -> String.valueOf(terms.available())), moved(offer, terms -> String.valueOf(terms.leadDays())),
                     also(offer)));

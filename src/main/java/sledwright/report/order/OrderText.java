@@ -22,7 +22,7 @@ import sledwright.metrics.Figures;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderStatus;
 import sledwright.report.build.BuildText;
-import sledwright.report.build.FitoutCells;
+import sledwright.report.build.MachineCells;
 import sledwright.report.text.Ink;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
@@ -188,7 +188,7 @@ public final class OrderText {
             page.heading("Units to add to the stock so that all can be delivered");
             TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
                     .column("for", Fit.FLEXIBLE);
-            shortage.lacks().forEach(lack -> table.row(lack.sku(), lack.description(), String.valueOf(lack.units()), users(lack)));
+            shortage.lacks().forEach(lack -> table.row(lack.sku(), lack.description(), lack.units(), users(lack)));
             page.table(table);
         }
         shortage.later().ifPresent(this::addLater);
@@ -246,7 +246,7 @@ public final class OrderText {
         Map<String, List<String>> slots = new LinkedHashMap<>();
         group.build().heaviest().slots().forEach((slot, sku) -> slots.computeIfAbsent(sku, some -> new ArrayList<>()).add(slot));
         slots.forEach((sku, names) -> page.item("- ", "%s in %s".formatted(sku, String.join(", ", names))));
-        FitoutCells.places(group.build().heaviest().fitout()).forEach(place -> page.item("- ", place));
+        MachineCells.places(group.build().heaviest().fitout()).forEach(place -> page.item("- ", place));
     }
 
     private void addPicked(Filled line, Group group, Picked picked) {
@@ -257,7 +257,7 @@ public final class OrderText {
                 .column("", Fit.RIGHT);
         for (Line part : picked.lines()) {
             table.row("  " + part.quantity() + " x", part.sku(), "lot " + part.source().orElseThrow().lot(),
-                    part.source().orElseThrow().supplier(), part.unitPrice().toString());
+                    part.source().orElseThrow().supplier(), part.unitPrice());
         }
         page.table(table);
     }
@@ -295,8 +295,8 @@ public final class OrderText {
         }
         for (Delivery delivery : view.contents().suppliers()) {
             suppliers.row(delivery.own() ? delivery.supplier() + ", own shelf"
-                    : delivery.supplier(), String.valueOf(delivery.lots()), String.valueOf(delivery.units()),
-                    String.valueOf(delivery.leadDays()), delivery.parts().toString(), charged ? delivery.charge().toString() : "");
+                    : delivery.supplier(), delivery.lots(), delivery.units(),
+                    delivery.leadDays(), delivery.parts(), charged ? delivery.charge().toString() : "");
         }
         page.heading(view.contents().suppliers().stream().anyMatch(Delivery::own) ? "Who delivers, and the shop's own shelf"
                 : "Who delivers")

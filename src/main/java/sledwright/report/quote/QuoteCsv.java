@@ -7,8 +7,7 @@ import sledwright.desk.view.Payment;
 import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.metrics.Figures;
-import sledwright.report.build.BuildText;
-import sledwright.report.build.FitoutCells;
+import sledwright.report.build.MachineCells;
 import sledwright.report.text.Csv;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
@@ -21,10 +20,9 @@ public final class QuoteCsv {
 
     /** One row for each alternative. */
     public static String of(QuoteView view) {
-        List<String> header = FitoutCells.between(
-                List.of("rank", "request", "status", "machines", "price", "currency", "platform", "processor", "processors", "cooling",
-                        "supply", "supplies", "modules"),
-                FitoutCells.COLUMNS,
+        List<String> header = MachineCells.between(
+                List.of("rank", "request", "status", "machines", "price", "currency"),
+                MachineCells.COLUMNS,
                 List.of("cores", "memory_gb", "usable_gb", "memory_mts", "speed_set_by", "bandwidth_gbs", "throughput",
                         "throughput_estimated", "load_w", "wall_w", "base_ghz", "all_core_ghz", "spare_slots",
                 "lead_days", "price_less_worth", "energy", "total", "discount_percent", "net", "tax", "gross", "earned", "reasons"));
@@ -34,11 +32,8 @@ public final class QuoteCsv {
     private static List<Object> row(QuoteView view, Alternative alternative) {
         BuildView build = alternative.build();
         Figures figures = build.figures();
-        return FitoutCells.between(List.of(alternative.rank(), view.topic().request(), view.proof().status().label(), build.count(),
-                Csv.cell(build.price()), view.topic().currency(), build.bare().platform(),
-                build.bare().processorSku().orElse(""),
-                build.bare().processors(), build.bare().cooling().orElse(""), build.bare().supply().orElse(""), build.bare().supplies(),
-                BuildText.modules(build.heaviest().modules())), FitoutCells.of(build.heaviest().fitout()),
+        return MachineCells.between(List.of(alternative.rank(), view.topic().request(), view.proof().status().label(), build.count(),
+                Csv.cell(build.price()), view.topic().currency()), MachineCells.of(build),
                 List.of(figures.cores(), figures.memoryGb(),
                 Numbers.decimal(figures.usableGb()), figures.speed().mts(), figures.speed().setBy().label(),
                 Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()),

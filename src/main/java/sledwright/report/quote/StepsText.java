@@ -118,7 +118,7 @@ final class StepsText {
         TextTable table = new TextTable().column("part", Fit.LEFT).column("units", Fit.RIGHT).column("each", Fit.RIGHT)
                 .column("from", Fit.RIGHT).column("to", Fit.RIGHT).column("", Fit.FLEXIBLE);
         for (PriceRange part : parts) {
-            table.row(part.sku(), String.valueOf(part.units()), part.unitPrice().toString(), part.from().toString(),
+            table.row(part.sku(), part.units(), part.unitPrice(), part.from(),
                     part.to().map(BigDecimal::toString).orElse("any"), ends(part));
         }
         return table;

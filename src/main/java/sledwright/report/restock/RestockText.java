@@ -41,8 +41,8 @@ public final class RestockText {
     private String write() {
         page.text(Ink.HEAD, "%s: what to stock for %s"
                 .formatted(plan.request().name(), Numbers.counted(plan.request().horizonMonths(), "month")));
-        page.text("to spend: %s%s".formatted(money(plan.cost()), plan.request().budget().isPresent()
-                ? " of " + money(plan.request().budget().getAsLong()) : ""));
+        page.text("to spend: %s%s".formatted(RestockNotes.money(view, plan.cost()), plan.request().budget().isPresent()
+                ? " of " + RestockNotes.money(view, plan.request().budget().getAsLong()) : ""));
         page.text("expected margin: %s with the plan, %s without; %s more"
                 .formatted(spread(plan.earned().with()), spread(plan.earned().without()), spread(plan.earned().gain())));
         addBound();
@@ -54,10 +54,6 @@ public final class RestockText {
         addDead();
         addLevels();
         return page.toString();
-    }
-
-    private String money(double minor) {
-        return view.amount(minor) + " " + view.currency();
     }
 
     private String spread(Expected expected) {
@@ -79,8 +75,8 @@ public final class RestockText {
                 .column("each", Fit.RIGHT)
                 .column(view.currency(), Fit.RIGHT).column("why", Fit.FLEXIBLE);
         for (Buy buy : plan.buys()) {
-            table.row(buy.offer().sku(), buy.offer().supplier(), String.valueOf(buy.quantity()),
-                    view.amount(buy.offer().unitCost()).toString(), view.amount(buy.cost()).toString(), buy.why());
+            table.row(buy.offer().sku(), buy.offer().supplier(), buy.quantity(),
+                    view.amount(buy.offer().unitCost()), view.amount(buy.cost()), buy.why());
         }
         page.table(table);
     }
@@ -93,8 +89,8 @@ public final class RestockText {
                     .column("note", Fit.FLEXIBLE);
             for (Buy line : order.lines()) {
                 table.row(line.offer().sku(), view.description(line.offer().sku()), line.offer().condition().label(),
-                        String.valueOf(line.quantity()), view.amount(line.offer().unitCost()).toString(),
-                        view.amount(line.cost()).toString(), String.valueOf(line.offer().leadDays()), RestockNotes.remark(line));
+                        line.quantity(), view.amount(line.offer().unitCost()),
+                        view.amount(line.cost()), line.offer().leadDays(), RestockNotes.remark(line));
             }
             page.table(table);
             page.text("Total: " + RestockNotes.of(order, view));
@@ -107,7 +103,7 @@ public final class RestockText {
                 .column("+/-", Fit.RIGHT)
                 .column("without", Fit.RIGHT).column("pays", Fit.RIGHT).column("costs", Fit.RIGHT);
         for (ClassOutlook outlook : plan.classes()) {
-            table.row(outlook.name(), RestockView.tenths(outlook.orders()).toString(), RestockView.percent(outlook.filled().with()),
+            table.row(outlook.name(), RestockView.tenths(outlook.orders()), RestockView.percent(outlook.filled().with()),
                     RestockView.percent(outlook.filled().halfWidth()), RestockView.percent(outlook.filled().without()),
                     outlook.revenue().isPresent() ? view.amount(outlook.revenue().getAsLong()).toString() : "",
                     outlook.cost().isPresent() ? view.amount(outlook.cost().getAsLong()).toString() : "");
@@ -119,7 +115,8 @@ public final class RestockText {
                 ExplanationText.addConflicts(page, outlook.impossible().get());
             } else if (outlook.isUnprofitable()) {
                 page.gap().text(Ink.FAIR, "%s: an order pays %s and costs at least %s, so none is filled for profit."
-                        .formatted(outlook.name(), money(outlook.revenue().getAsLong()), money(outlook.cost().getAsLong())));
+                        .formatted(outlook.name(), RestockNotes.money(view, outlook.revenue().getAsLong()),
+                        RestockNotes.money(view, outlook.cost().getAsLong())));
             } else if (outlook.isLeftOut()) {
                 page.gap().text(Ink.FAIR, "%s: none is filled. %s".formatted(outlook.name(), RestockNotes.LEFT_OUT));
             }
@@ -131,8 +128,8 @@ public final class RestockText {
         TextTable table = new TextTable().column("budget", Fit.RIGHT).column("spent", Fit.RIGHT).column("margin", Fit.RIGHT)
                 .column("+/-", Fit.RIGHT);
         for (CurvePoint point : plan.earned().curve()) {
-            table.row(view.amount(point.budget()).toString(), view.amount(point.spent()).toString(),
-                    view.amount(point.margin().mean()).toString(), view.amount(point.margin().halfWidth()).toString());
+            table.row(view.amount(point.budget()), view.amount(point.spent()),
+                    view.amount(point.margin().mean()), view.amount(point.margin().halfWidth()));
         }
         page.table(table);
     }
@@ -147,9 +144,9 @@ public final class RestockText {
                 .column("used", Fit.RIGHT)
                 .column("left loses", Fit.RIGHT).column("worth", Fit.RIGHT).column("one more", Fit.RIGHT).column("pay at most", Fit.RIGHT);
         for (PartOutlook part : view.wanted()) {
-            table.row(part.sku(), String.valueOf(part.units().standing()), String.valueOf(part.units().bought()),
-                    RestockView.tenths(part.units().used()).toString(), view.amount(part.value().lost()).toString(),
-                    view.amount(part.value().worth()).toString(), view.amount(part.value().oneMore()).toString(), most(part));
+            table.row(part.sku(), part.units().standing(), part.units().bought(),
+                    RestockView.tenths(part.units().used()), view.amount(part.value().lost()),
+                    view.amount(part.value().worth()), view.amount(part.value().oneMore()), most(part));
         }
         page.table(table);
         page.text("worth: the least that a unit costs today. one more: what a further unit on the shelf would add, if orders were filled"
@@ -167,8 +164,8 @@ public final class RestockText {
                 .column("worth", Fit.RIGHT)
                 .column("loses", Fit.RIGHT).column("moves at", Fit.RIGHT);
         view.dead().stream().limit(MOST_DEAD)
-                .forEach(part -> table.row(part.sku(), view.description(part.sku()), String.valueOf(part.units().standing()),
-                view.amount(part.value().worth()).toString(), view.amount(part.value().lost()).toString(), most(part)));
+                .forEach(part -> table.row(part.sku(), view.description(part.sku()), part.units().standing(),
+                view.amount(part.value().worth()), view.amount(part.value().lost()), most(part)));
         if (view.dead().isEmpty()) {
             page.text("None.");
             return;
@@ -190,9 +187,9 @@ public final class RestockText {
                 .column("sd", Fit.RIGHT)
                 .column("reorder at", Fit.RIGHT).column("safety", Fit.RIGHT).column("lot", Fit.RIGHT).column("fill rate", Fit.RIGHT);
         for (Levels.Level level : view.levels()) {
-            table.row(level.offer().sku(), String.valueOf(level.offer().leadDays()), RestockView.tenths(level.perMonth()).toString(),
-                    RestockView.tenths(level.deviation()).toString(), String.valueOf(level.point()),
-                    RestockView.tenths(level.service().safetyStock()).toString(), String.valueOf(level.lot()),
+            table.row(level.offer().sku(), level.offer().leadDays(), RestockView.tenths(level.perMonth()),
+                    RestockView.tenths(level.deviation()), level.point(),
+                    RestockView.tenths(level.service().safetyStock()), level.lot(),
                     RestockView.percent(level.service().fillRate()));
         }
         page.table(table);

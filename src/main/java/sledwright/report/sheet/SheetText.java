@@ -49,7 +49,7 @@ public final class SheetText {
         TextTable table = new TextTable().column("", Fit.LEFT).column("part", Fit.LEFT).column("lot", Fit.FLEXIBLE)
                 .column("from", Fit.FLEXIBLE).column("units", Fit.RIGHT).column("for", Fit.FLEXIBLE);
         order.lots().forEach(fetch -> table.row(BOX.strip(), fetch.pick().sku(), fetch.pick().lot(), fetch.pick().supplier(),
-                String.valueOf(fetch.pick().units()), SheetWords.shares(fetch)));
+                fetch.pick().units(), SheetWords.shares(fetch)));
         page.heading("Parts to pick for the whole order, by lot").table(table);
         order.frames().forEach(frame -> page.heading(SheetWords.frame(frame)).text(Sentences.capital(SheetWords.bays(frame)) + "."));
     }
@@ -61,7 +61,7 @@ public final class SheetText {
         }
         if (!sheet.moved().pulled().isEmpty()) {
             TextTable table = new TextTable().column("part", Fit.LEFT).column("description", Fit.FLEXIBLE).column("units", Fit.RIGHT);
-            sheet.moved().pulled().forEach(part -> table.row(part.sku(), part.description(), String.valueOf(part.units())));
+            sheet.moved().pulled().forEach(part -> table.row(part.sku(), part.description(), part.units()));
             page.heading("Parts that come out" + all(sheet)).table(table);
         }
         sheet.boards().before().ifPresent(before -> {
@@ -101,7 +101,7 @@ public final class SheetText {
         if (!equipment.cards().isEmpty()) {
             TextTable table = new TextTable().column("slot", Fit.LEFT).column("lanes", Fit.RIGHT).column("socket", Fit.LEFT)
                     .column("riser", Fit.LEFT).column("holds", Fit.FLEXIBLE).column("", Fit.LEFT);
-            equipment.cards().forEach(place -> table.row(place.slot().name(), String.valueOf(place.slot().offers().lanes()),
+            equipment.cards().forEach(place -> table.row(place.slot().name(), place.slot().offers().lanes(),
                     number(place.slot().socket()), place.slot().riser().orElse(""),
                     place.card().map(Card::sku).orElse(place.state().label()), place.mark()));
             page.heading("Slots for cards" + when).table(table);
@@ -125,7 +125,7 @@ public final class SheetText {
                 .column("lot", Fit.FLEXIBLE)
                 .column("from", Fit.FLEXIBLE).column("units", Fit.RIGHT);
         sheet.moved().picks().forEach(pick -> table.row(BOX.strip(), pick.sku(), pick.description(), pick.lot(), pick.supplier(),
-                String.valueOf(pick.units())));
+                pick.units()));
         return table;
     }
 

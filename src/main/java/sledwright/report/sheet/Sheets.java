@@ -29,7 +29,7 @@ import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.Plan;
 import sledwright.planner.upgrade.Refit;
 import sledwright.planner.upgrade.Upgrade;
-import sledwright.report.build.FitoutCells;
+import sledwright.report.build.MachineCells;
 import sledwright.report.build.Precautions;
 import sledwright.report.sheet.BoardView.Side;
 import sledwright.report.sheet.SheetView.Boards;
@@ -185,7 +185,7 @@ public final class Sheets {
     }
 
     private static Machine machine(Build build) {
-        return new Machine(BareMachine.of(build), FitoutCells.enclosures(build.fitout()));
+        return new Machine(BareMachine.of(build), MachineCells.enclosures(build.fitout()));
     }
 
     private Expected expected(Build build) {

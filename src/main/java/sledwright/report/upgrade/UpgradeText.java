@@ -148,8 +148,8 @@ public final class UpgradeText {
             TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
                     .column("each", Fit.RIGHT)
                     .column(view.topic().currency(), Fit.RIGHT);
-            done.pulled().forEach(line -> table.row(line.sku(), line.description(), String.valueOf(line.quantity()),
-                    line.unitPrice().negate().toString(), line.total().negate().toString()));
+            done.pulled().forEach(line -> table.row(line.sku(), line.description(), line.quantity(),
+                    line.unitPrice().negate(), line.total().negate()));
             page.table(table);
         }
         BuildText.addSlots(page, done.build());

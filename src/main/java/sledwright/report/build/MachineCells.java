@@ -3,29 +3,34 @@ package sledwright.report.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import sledwright.desk.view.BuildView;
 import sledwright.domain.Fitout;
 import sledwright.domain.Volume;
 
-/** What a machine has besides processors and memory, in the cells of a table. */
-public final class FitoutCells {
+/** What a machine consists of, in the cells of a table. */
+public final class MachineCells {
 
-    public static final List<String> COLUMNS = List.of("volumes", "driver", "cards", "extras", "enclosures");
+    public static final List<String> COLUMNS = List.of("platform", "processor", "processors", "cooling", "supply", "supplies", "modules",
+            "volumes", "driver", "cards", "extras", "enclosures");
 
-    private FitoutCells() {
+    private MachineCells() {
     }
 
-    /** The columns before, those of the fit-out, and the columns behind. */
-    public static <T> List<T> between(List<? extends T> before, List<? extends T> fitout, List<? extends T> behind) {
+    /** The columns before, those of the machine, and the columns behind. */
+    public static <T> List<T> between(List<? extends T> before, List<? extends T> machine, List<? extends T> behind) {
         List<T> all = new ArrayList<>(before);
-        all.addAll(fitout);
+        all.addAll(machine);
         all.addAll(behind);
         return all;
     }
 
-    /** A cell for each of {@link #COLUMNS}. */
-    public static List<String> of(Fitout fitout) {
-        return List.of(volumes(fitout), fitout.driver().orElse(""), cards(fitout), BuildText.modules(fitout.extrasBySku()),
-                enclosures(fitout));
+    /** A cell for each of {@link #COLUMNS}, of the heaviest machine. */
+    public static List<Object> of(BuildView build) {
+        Fitout fitout = build.heaviest().fitout();
+        return List.of(build.bare().platform(), build.bare().processorSku().orElse(""), build.bare().processors(),
+                build.bare().cooling().orElse(""), build.bare().supply().orElse(""), build.bare().supplies(),
+                BuildText.modules(build.heaviest().modules()), volumes(fitout), fitout.driver().orElse(""), cards(fitout),
+                BuildText.modules(fitout.extrasBySku()), enclosures(fitout));
     }
 
     /** What stands where, a line each: volumes, what drives them, cards. Extras are told among the parts. */
@@ -44,7 +49,7 @@ public final class FitoutCells {
     }
 
     private static String volumes(Fitout fitout) {
-        return fitout.volumes().stream().map(FitoutCells::volume).collect(Collectors.joining("; "));
+        return fitout.volumes().stream().map(MachineCells::volume).collect(Collectors.joining("; "));
     }
 
     private static String cards(Fitout fitout) {
