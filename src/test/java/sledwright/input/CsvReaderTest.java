@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CsvReaderTest {
 
-    private static final CsvReader.Columns COLUMNS = new CsvReader.Columns(List.of("sku", "price"), List.of("note"));
+    private static final CsvReader.Columns COLUMNS = new CsvReader.Columns(List.of("sku", "price", "note"), List.of("note"));
     private static final Bounds PRICE = Bounds.of(0, 1000, "");
 
     @TempDir
